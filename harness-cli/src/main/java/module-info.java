@@ -1,0 +1,16 @@
+/** Command line, files, serial ports and reports around the core. */
+module tripline.harness {
+  requires tripline.core;
+  requires ch.qos.logback.classic;
+  requires ch.qos.logback.core;
+  requires com.fasterxml.jackson.databind;
+  requires com.fazecast.jSerialComm;
+  requires com.samskivert.jmustache;
+  requires info.picocli;
+  requires org.slf4j;
+  requires org.tomlj;
+  requires static org.jspecify;
+
+  opens tripline.harness.command to
+      info.picocli;
+}
