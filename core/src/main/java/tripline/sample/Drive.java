@@ -1,0 +1,7 @@
+package tripline.sample;
+
+/** What moved the valve while a recording was made. */
+public enum Drive {
+  HAND,
+  MOTOR
+}
