@@ -1,8 +1,13 @@
-/** From samples of position and contacts to a verdict; no files, threads, clocks or output of its own. */
+/**
+ * From samples of position and contacts to a verdict; no files, threads, clocks or output of its
+ * own.
+ */
 module tripline.core {
   requires org.apache.commons.statistics.distribution;
   requires org.slf4j;
   requires static org.jspecify;
 
   exports tripline;
+  exports tripline.job;
+  exports tripline.sample;
 }

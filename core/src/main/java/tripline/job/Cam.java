@@ -6,8 +6,8 @@ import java.util.List;
  * A cam and its intended trip points.
  *
  * @param name cam name, unique in the sheet
- * @param trips none (the end's backoff is the target, the cam carries a limit contact), one, or two (a
- *     closed window, lower trip point first as the sheet states them)
+ * @param trips none (the end's backoff is the target, the cam carries a limit contact), one, or two
+ *     (a closed window, lower trip point first as the sheet states them)
  */
 public record Cam(String name, List<TripPlan> trips) {
   public Cam {

@@ -13,4 +13,9 @@ import java.util.OptionalDouble;
  * @param coversPercent bypass roles: closed from its end for at least this many per cent of span
  */
 public record Contact(
-    String name, String channel, String cam, ClosedWhere closed, Role role, OptionalDouble coversPercent) {}
+    String name,
+    String channel,
+    String cam,
+    ClosedWhere closed,
+    Role role,
+    OptionalDouble coversPercent) {}

@@ -6,7 +6,8 @@ import java.util.OptionalDouble;
  * The logger's position channel.
  *
  * @param side where the sensor sits
- * @param turnsPerUnit handwheel turns per unit of reading, not 0; negative: the reading falls while opening
+ * @param turnsPerUnit handwheel turns per unit of reading, not 0; negative: the reading falls while
+ *     opening
  * @param resolution one count, in units of the reading; 0 = unknown, estimated from the recording
  * @param scaleU relative standard uncertainty of {@code turnsPerUnit}
  * @param skewNs position stamp minus contact stamp, ns

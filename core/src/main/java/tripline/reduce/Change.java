@@ -3,7 +3,8 @@ package tripline.reduce;
 import tripline.sample.ContactState;
 
 /**
- * A settled change of a contact. The change is the first edge of the burst that ends in the new state.
+ * A settled change of a contact. The change is the first edge of the burst that ends in the new
+ * state.
  *
  * @param channel contact channel index
  * @param to the new state

@@ -17,7 +17,8 @@ public sealed interface Movement {
    * @param high highest smoothed reading of the stretch
    * @param quantised {@code u} is dominated by one count (rectangular), else by noise (normal)
    */
-  record Rest(long fromNs, long toNs, double reading, double u, double low, double high, boolean quantised)
+  record Rest(
+      long fromNs, long toNs, double reading, double u, double low, double high, boolean quantised)
       implements Movement {}
 
   /**
@@ -27,9 +28,11 @@ public sealed interface Movement {
    * @param to smoothed reading at its end
    * @param sign +1 the reading rose, -1 it fell
    * @param run speed of its steady middle part
-   * @param stopping how it came to a standstill; a move that turned over into another has none (see {@link Stopping#NONE})
+   * @param stopping how it came to a standstill; a move that turned over into another has none (see
+   *     {@link Stopping#NONE})
    */
-  record Move(long fromNs, long toNs, double from, double to, int sign, Speed run, Stopping stopping)
+  record Move(
+      long fromNs, long toNs, double from, double to, int sign, Speed run, Stopping stopping)
       implements Movement {}
 
   /**

@@ -4,7 +4,8 @@ package tripline.reduce;
  * Position at an instant by a local fit of reading against time.
  *
  * @param reading fitted reading; NaN where there are no readings near
- * @param u standard uncertainty of the fit (noise, quantisation, curvature of the path), reading units
+ * @param u standard uncertainty of the fit (noise, quantisation, curvature of the path), reading
+ *     units
  * @param speed fitted speed, reading units per second, signed
  * @param speedU its standard uncertainty
  * @param points readings (or count edges, with a coarse encoder) the fit rests on

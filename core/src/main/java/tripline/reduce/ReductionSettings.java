@@ -14,4 +14,9 @@ import tripline.sample.Channels;
  * @param turnsPerUnit handwheel turns per unit of reading (for thresholds on motion only)
  */
 public record ReductionSettings(
-    Channels channels, long settleNs, long skewNs, double quantum, OptionalDouble modulus, double turnsPerUnit) {}
+    Channels channels,
+    long settleNs,
+    long skewNs,
+    double quantum,
+    OptionalDouble modulus,
+    double turnsPerUnit) {}

@@ -11,7 +11,8 @@ package tripline.reduce;
  * @param stillUNs its standard uncertainty, ns
  * @param stillReading reading at standstill
  * @param stillU its standard uncertainty
- * @param overshoot how far beyond {@code stillReading} the reading went before it sprang back, reading units, &gt;= 0
+ * @param overshoot how far beyond {@code stillReading} the reading went before it sprang back,
+ *     reading units, &gt;= 0
  */
 public record Stopping(
     long onsetNs,

@@ -4,22 +4,24 @@ import java.util.List;
 import tripline.sample.Channels;
 
 /**
- * What happened in one recording: moves, rests, settled changes, marks, losses. Readings are unwrapped and
- * in units of the position channel, times in ns of the recording's clock.
+ * What happened in one recording: moves, rests, settled changes, marks, losses. Readings are
+ * unwrapped and in units of the position channel, times in ns of the recording's clock.
  *
  * @param channels the contact channels
  * @param firstNs first stamp, ns
  * @param lastNs last stamp, ns
  * @param rows rows taken
  * @param positions position readings taken
- * @param noise standard deviation of the white noise of a reading, estimated; 0 where quantisation hides it
+ * @param noise standard deviation of the white noise of a reading, estimated; 0 where quantisation
+ *     hides it
  * @param quantum one count of the position channel as stated or estimated; 0 where none shows
  * @param scanNs the logger's scan period (smallest usual distance between rows), ns
  * @param movements moves and rests in order of time, without overlap
  * @param changes settled contact changes, in order of their first edge
  * @param disturbances bursts that ended in the state they began in
  * @param marks operator's marks
- * @param losses stretches with samples missing, as the reader reported them or as the rhythm of the rows shows them
+ * @param losses stretches with samples missing, as the reader reported them or as the rhythm of the
+ *     rows shows them
  * @param faults what else is wrong with the readings
  * @param start contact states first seen
  * @param end contact states last seen

@@ -13,7 +13,8 @@ public record Channels(List<String> contacts) {
   public static final int MOST_CONTACTS = 64;
 
   /**
-   * @throws IllegalArgumentException if there are more than {@value #MOST_CONTACTS} names or one stands twice
+   * @throws IllegalArgumentException if there are more than {@value #MOST_CONTACTS} names or one
+   *     stands twice
    */
   public Channels {
     contacts = List.copyOf(contacts);

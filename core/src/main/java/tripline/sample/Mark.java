@@ -11,7 +11,10 @@ public enum Mark {
   /** Anything else: free text. */
   NOTE;
 
-  /** The kind of a mark as recordings write it: {@code closed-stop}, {@code open-stop}, {@code adjusted}, else a note. */
+  /**
+   * The kind of a mark as recordings write it: {@code closed-stop}, {@code open-stop}, {@code
+   * adjusted}, else a note.
+   */
   public static Mark of(String text) {
     return switch (text) {
       case "closed-stop" -> CLOSED_STOP;

@@ -25,7 +25,8 @@ public interface SampleSink {
    * A contact edge stamped by the logger itself, finer than its rows.
    *
    * @param timeNs time of the edge, ns
-   * @param resolutionNs width of the interval that ends at {@code timeNs} in which the edge lies, ns
+   * @param resolutionNs width of the interval that ends at {@code timeNs} in which the edge lies,
+   *     ns
    * @param channel contact channel index
    * @param state the state after the edge
    */
