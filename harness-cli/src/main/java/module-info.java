@@ -13,4 +13,7 @@ module tripline.harness {
 
   opens tripline.harness.command to
       info.picocli;
+
+  provides ch.qos.logback.classic.spi.Configurator with
+      tripline.harness.LogbackSetup;
 }

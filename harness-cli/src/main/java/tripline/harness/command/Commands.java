@@ -1,0 +1,37 @@
+package tripline.harness.command;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.concurrent.Callable;
+import java.util.function.Supplier;
+import picocli.CommandLine;
+
+/** All commands, in the order help lists them. A new command is one line here. */
+public final class Commands {
+  private static final Map<String, Supplier<Callable<ExitStatus>>> BY_NAME = byName();
+
+  private Commands() {}
+
+  private static Map<String, Supplier<Callable<ExitStatus>>> byName() {
+    Map<String, Supplier<Callable<ExitStatus>>> commands = new LinkedHashMap<>();
+    return commands;
+  }
+
+  /**
+   * A command line that understands the arguments given.
+   *
+   * <p>Inspecting a command's annotations costs milliseconds, so where the first argument names a
+   * command only that one is made; otherwise all are, for help and for suggestions.
+   */
+  public static CommandLine commandLine(TriplineCommand root, String... args) {
+    CommandLine line = new CommandLine(root);
+    String first = args.length == 0 ? "" : args[0];
+    BY_NAME.forEach(
+        (name, command) -> {
+          if (name.equals(first) || !BY_NAME.containsKey(first)) {
+            line.addSubcommand(name, command.get());
+          }
+        });
+    return line;
+  }
+}
