@@ -9,5 +9,6 @@ module tripline.core {
 
   exports tripline;
   exports tripline.job;
+  exports tripline.measure;
   exports tripline.sample;
 }
