@@ -10,5 +10,8 @@ module tripline.core {
   exports tripline;
   exports tripline.job;
   exports tripline.measure;
+  exports tripline.reduce;
+  exports tripline.result;
   exports tripline.sample;
+  exports tripline.travel;
 }

@@ -1,0 +1,73 @@
+package tripline.develop;
+
+import java.util.Optional;
+import tripline.job.Direction;
+import tripline.measure.Estimate;
+import tripline.sample.Drive;
+
+/**
+ * Travel one way, between two turns of direction. Pauses on the way do not end a stroke.
+ *
+ * @param recording recording index
+ * @param number 0-based within its recording
+ * @param setting setting index
+ * @param drive what moved it
+ * @param direction which way
+ * @param from x at its begin
+ * @param to x at its end
+ * @param startS begin, s from the recording's first stamp
+ * @param endS end (standstill), s
+ * @param full it went past every trip point of the chart, from one end region to the other
+ * @param stoppedBy what ended it
+ * @param powered phases of a motor stroke
+ */
+public record Stroke(
+    int recording,
+    int number,
+    int setting,
+    Drive drive,
+    Direction direction,
+    double from,
+    double to,
+    double startS,
+    double endS,
+    boolean full,
+    StoppedBy stoppedBy,
+    Optional<Powered> powered) {
+
+  /** What ended a stroke. */
+  public enum StoppedBy {
+    LIMIT,
+    TORQUE,
+    HARD_STOP,
+    OPERATOR,
+    UNKNOWN;
+
+    /** As the result writes it. */
+    public String word() {
+      return name().toLowerCase(java.util.Locale.ROOT).replace('_', '-');
+    }
+  }
+
+  /**
+   * Phases of a motor stroke.
+   *
+   * @param runTurnsPerS steady speed, magnitude
+   * @param onsetS onset of deceleration, s
+   * @param onsetX x there
+   * @param standstillS standstill, s
+   * @param standstillX x there
+   * @param coast from the end's limit contact's change to standstill, turns; empty where that
+   *     contact did not change
+   * @param powerLost power failed: contactor fell out, or motion died away, with neither limit nor
+   *     torque contact changed
+   */
+  public record Powered(
+      Estimate runTurnsPerS,
+      Optional<Estimate> onsetS,
+      Optional<Estimate> onsetX,
+      Optional<Estimate> standstillS,
+      Optional<Estimate> standstillX,
+      Optional<Estimate> coast,
+      boolean powerLost) {}
+}
