@@ -5,7 +5,7 @@
 module tripline.core {
   requires org.apache.commons.statistics.distribution;
   requires org.slf4j;
-  requires static org.jspecify;
+  requires static transitive org.jspecify;
 
   exports tripline;
   exports tripline.job;
