@@ -1,0 +1,24 @@
+@echo off
+rem Starts Tripline with the Java runtime of this machine, 17 or newer. Not yet tried on Windows.
+rem 70: no verdict was reached. Never 1, which would say "rejected".
+setlocal DisableDelayedExpansion
+set "TL_HOME=%~dp0.."
+set "TL_JAVA=java.exe"
+if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "TL_JAVA=%JAVA_HOME%\bin\java.exe"
+set "TL_MAJOR="
+for /f "tokens=3" %%v in ('call "%TL_JAVA%" -version 2^>^&1 ^| findstr /c:" version "') do if not defined TL_MAJOR set "TL_MAJOR=%%~v"
+for /f "delims=.-+" %%v in ("%TL_MAJOR%") do set "TL_MAJOR=%%v"
+set /a TL_NUMBER=TL_MAJOR 2>nul
+if not defined TL_NUMBER set TL_NUMBER=0
+if %TL_NUMBER% LSS 17 (
+  echo tripline: needs a Java runtime, 17 or newer: install one or set JAVA_HOME to it 1>&2
+  exit /b 70
+)
+set "TL_JAR="
+for %%j in ("%TL_HOME%\lib\tripline-harness-*.jar") do set "TL_JAR=%%~fj"
+if not defined TL_JAR (
+  echo tripline: incomplete: nothing in "%TL_HOME%\lib" 1>&2
+  exit /b 70
+)
+"%TL_JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData -Xms16m -DjSerialComm.library.path="%TL_HOME%\lib\native" -jar "%TL_JAR%" %*
+exit /b %ERRORLEVEL%
