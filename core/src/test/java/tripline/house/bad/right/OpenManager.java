@@ -1,0 +1,4 @@
+package tripline.house.bad.right;
+
+/** Public, open to extension, and named after nothing. */
+public class OpenManager {}
