@@ -5,8 +5,9 @@
  * uncertainty (JCGM 100). {@link tripline.measure.Conformity} decides such a figure against limits
  * (JCGM 106, ISO 14253-1); {@link tripline.measure.ToleranceInterval} decides several strokes (ISO
  * 16269-6); {@link tripline.measure.Moments}, {@link tripline.measure.LineFit}, {@link
- * tripline.measure.Trend}, {@link tripline.measure.Grubbs}, {@link tripline.measure.Repeatability}
- * and {@link tripline.measure.TwoDirections} describe their scatter.
+ * tripline.measure.Drift}, {@link tripline.measure.Step}, {@link tripline.measure.Grubbs}, {@link
+ * tripline.measure.Repeatability} and {@link tripline.measure.TwoDirections} describe their
+ * scatter.
  *
  * <p>Pure functions and immutable records in whatever unit the caller uses: no files, no clock, no
  * state, safe from any thread. Memory: an estimate holds at most {@value

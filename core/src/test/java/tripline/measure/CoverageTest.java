@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Arrays;
-import java.util.Random;
+import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -65,7 +65,7 @@ class CoverageTest {
     Coverage law = Coverage.of(normal, first, second);
     double half = law.halfWidth(0.95);
     assertThat(law.probability(half)).isCloseTo(0.95, within(1e-10));
-    Random random = new Random(42);
+    SplittableRandom random = new SplittableRandom(42);
     int n = 200_000;
     int inside = 0;
     for (int i = 0; i < n; i++) {
@@ -78,7 +78,7 @@ class CoverageTest {
     assertThat(inside / (double) n).isCloseTo(0.95, within(0.0025));
   }
 
-  private static double uniform(Random random) {
+  private static double uniform(SplittableRandom random) {
     return 2 * random.nextDouble() - 1;
   }
 
