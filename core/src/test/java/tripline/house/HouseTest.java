@@ -36,7 +36,12 @@ class HouseTest {
           Map.entry(
               "finding",
               Set.of(
-                  "assess", "result", "develop", "travel", "reduce", "job", "measure", "sample")));
+                  "assess", "result", "develop", "travel", "reduce", "job", "measure", "sample")),
+          Map.entry(
+              "verdict",
+              Set.of(
+                  "finding", "assess", "result", "develop", "travel", "reduce", "job", "measure",
+                  "sample")));
 
   @Test
   void arrowsPointOneWay() {

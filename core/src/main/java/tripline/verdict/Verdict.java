@@ -1,0 +1,59 @@
+package tripline.verdict;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import tripline.assess.AsBuilt;
+import tripline.assess.Assessment;
+import tripline.assess.SettingJudgement;
+import tripline.develop.Development;
+import tripline.develop.Setting;
+import tripline.result.Result;
+import tripline.result.Result.AsFound;
+import tripline.result.Result.FindingResult;
+import tripline.result.Result.SettingResult;
+
+/** The answer to a job: judges a development, looks for findings, decides the whole. */
+public final class Verdict {
+  private Verdict() {}
+
+  /** The result of a development. */
+  public static Result of(Development development) {
+    Assessment assessment = Assessment.of(development);
+    List<FindingResult> findings = List.of();
+    SettingJudgement judged = assessment.judged();
+    AsBuilt asBuilt = new AsBuilt(development, judged.number());
+    return new Result(
+        Whole.decide(assessment, findings),
+        development.sheet().job().tag(),
+        IntStream.range(0, development.recordings().size())
+            .mapToObj(i -> RecordingResults.of(assessment, i))
+            .toList(),
+        TravelResults.of(development.coordinate(), development.sheet()),
+        development.settings().stream().map(s -> setting(s, judged.number())).toList(),
+        development.trips().stream().map(t -> ChangeResults.of(t, development.sheet())).toList(),
+        judged.cams().stream().map(c -> CamResults.of(c, development)).toList(),
+        judged.contacts().stream().map(c -> ContactResults.of(c, asBuilt)).toList(),
+        EndResults.of(judged),
+        findings,
+        assessment.settings().stream()
+            .filter(s -> s.number() != judged.number())
+            .map(s -> asFound(s, development))
+            .toList());
+  }
+
+  private static SettingResult setting(Setting setting, int judged) {
+    return new SettingResult(
+        setting.number(),
+        setting.recording(),
+        setting.fromS(),
+        setting.toS(),
+        setting.number() == judged);
+  }
+
+  private static AsFound asFound(SettingJudgement setting, Development development) {
+    return new AsFound(
+        setting.number(),
+        setting.cams().stream().map(c -> CamResults.of(c, development)).toList(),
+        EndResults.of(setting));
+  }
+}

@@ -1,0 +1,43 @@
+package tripline.verdict;
+
+import java.util.List;
+import tripline.assess.Assessment;
+import tripline.assess.CamJudgement;
+import tripline.assess.ContactJudgement;
+import tripline.assess.SettingJudgement;
+import tripline.job.Role;
+import tripline.measure.Decision;
+import tripline.result.Result.FindingResult;
+
+/**
+ * Decision of the whole: reject if anything required is rejected or a finding is a fault; else
+ * undecided if anything required is undecided; else accept. Both ends are required, and every
+ * contact and trip point that is wired; spares and cams that carry nothing else are not.
+ */
+final class Whole {
+  /** Severity of a finding that rejects. */
+  private static final String FAULT = "fault";
+
+  private Whole() {}
+
+  static Decision decide(Assessment assessment, List<FindingResult> findings) {
+    SettingJudgement judged = assessment.judged();
+    Decision decision = judged.closed().decision().and(judged.open().decision());
+    for (CamJudgement cam : judged.cams()) {
+      decision = wired(judged, cam) ? decision.and(cam.decision()) : decision;
+    }
+    for (ContactJudgement contact : judged.contacts()) {
+      decision = isWired(contact) ? decision.and(contact.decision()) : decision;
+    }
+    boolean fault = findings.stream().anyMatch(f -> f.severity().equals(FAULT));
+    return fault ? Decision.REJECT : decision;
+  }
+
+  private static boolean wired(SettingJudgement judged, CamJudgement cam) {
+    return judged.contactsOf(cam.target().cam()).stream().anyMatch(Whole::isWired);
+  }
+
+  private static boolean isWired(ContactJudgement contact) {
+    return contact.contact().role() != Role.SPARE;
+  }
+}
