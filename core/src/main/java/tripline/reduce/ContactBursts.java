@@ -1,0 +1,219 @@
+package tripline.reduce;
+
+import tripline.sample.Channels;
+import tripline.sample.ContactState;
+
+/**
+ * Follows the contacts' states and tells settled changes from disturbances. A burst begins with the
+ * first edge away from the settled state and ends when a state has held for the settling time.
+ *
+ * <p>Rows that repeat the states of the row before cost a mask comparison. A channel that is hardly
+ * ever read twice with the same state belongs to a logger that writes changes only: its state holds
+ * until just before the next row.
+ */
+final class ContactBursts {
+  /** Takes what the bursts turn out to be. */
+  interface Sink {
+    void onSettled(
+        int channel, ContactState to, long beforeNs, long afterNs, long lastEdgeNs, int bounces);
+
+    void onDisturbance(int channel, long beforeNs, long fromNs, long toNs, int edges);
+  }
+
+  private static final int MOST = Channels.MOST_CONTACTS;
+
+  private final long settleNs;
+  private final Rhythm rows;
+  private final Sink sink;
+
+  private long everKnown;
+  private long startClosed;
+  private long raw;
+  private long settled;
+  private long bursting;
+
+  private long groupKnown;
+  private long groupRows;
+  private long groupLastNs;
+  private boolean any;
+  private long previousRowNs;
+  private long lastRowNs;
+
+  private final long[] lastReadNs = new long[MOST];
+  private final long[] reads = new long[MOST];
+  private final long[] edgesSeen = new long[MOST];
+  private final long[] beforeNs = new long[MOST];
+  private final long[] afterNs = new long[MOST];
+  private final long[] lastEdgeNs = new long[MOST];
+  private final int[] burstEdges = new int[MOST];
+
+  ContactBursts(long settleNs, Rhythm rows, Sink sink) {
+    this.settleNs = settleNs;
+    this.rows = rows;
+    this.sink = sink;
+  }
+
+  void onRow(long timeNs, long known, long closed) {
+    if (!any) {
+      any = true;
+      previousRowNs = timeNs;
+      lastRowNs = timeNs;
+    } else if (timeNs > lastRowNs) {
+      previousRowNs = lastRowNs;
+      lastRowNs = timeNs;
+    }
+    long edges = (closed ^ raw) & known & everKnown;
+    long fresh = known & ~everKnown;
+    if (known != groupKnown) {
+      closeGroup(known);
+    }
+    if ((edges | fresh | bursting) != 0) {
+      onUnquietRow(timeNs, edges, fresh, closed);
+    }
+    if (known != 0) {
+      groupRows++;
+      groupLastNs = timeNs;
+    }
+  }
+
+  private void onUnquietRow(long timeNs, long edges, long fresh, long closed) {
+    settleWhatHeld(timeNs, edges);
+    for (long m = fresh; m != 0; m &= m - 1) {
+      see(Long.numberOfTrailingZeros(m), closed);
+    }
+    for (long m = edges; m != 0; m &= m - 1) {
+      int channel = Long.numberOfTrailingZeros(m);
+      edge(channel, bracketBegin(channel, timeNs), timeNs);
+    }
+  }
+
+  /**
+   * A stamped edge: the logger saw it itself, within {@code resolutionNs} before {@code timeNs}.
+   */
+  void onEdge(long timeNs, long resolutionNs, int channel, ContactState state) {
+    long bit = 1L << channel;
+    long closed = state == ContactState.CLOSED ? bit : 0;
+    if ((everKnown & bit) == 0) {
+      // The first news of a channel is an edge: it was in the other state until now.
+      see(channel, closed ^ bit);
+    }
+    if (((raw ^ closed) & bit) == 0) {
+      return;
+    }
+    settleWhatHeld(timeNs, bit);
+    edge(channel, timeNs - resolutionNs, timeNs);
+  }
+
+  /** Time passes with no reading of a contact. */
+  void onTime(long timeNs) {
+    if (bursting != 0) {
+      settleWhatHeld(timeNs, 0);
+    }
+  }
+
+  private void see(int channel, long closed) {
+    long bit = 1L << channel;
+    everKnown |= bit;
+    raw = (raw & ~bit) | (closed & bit);
+    settled = (settled & ~bit) | (closed & bit);
+    startClosed |= closed & bit;
+  }
+
+  private void edge(int channel, long before, long timeNs) {
+    long bit = 1L << channel;
+    raw ^= bit;
+    edgesSeen[channel]++;
+    if ((bursting & bit) == 0) {
+      bursting |= bit;
+      beforeNs[channel] = before;
+      afterNs[channel] = timeNs;
+      burstEdges[channel] = 0;
+    }
+    burstEdges[channel]++;
+    lastEdgeNs[channel] = timeNs;
+  }
+
+  /**
+   * Ends the bursts of channels whose state has held; those with an edge at this very time held
+   * only until before it.
+   */
+  private void settleWhatHeld(long timeNs, long edges) {
+    for (long m = bursting; m != 0; m &= m - 1) {
+      int channel = Long.numberOfTrailingZeros(m);
+      boolean edgeNow = ((edges >>> channel) & 1) != 0;
+      long heldUntil = edgeNow ? bracketBegin(channel, timeNs) : timeNs;
+      if (heldUntil - lastEdgeNs[channel] >= settleNs) {
+        endBurst(channel);
+      }
+    }
+  }
+
+  private void endBurst(int channel) {
+    long bit = 1L << channel;
+    bursting &= ~bit;
+    if (((raw ^ settled) & bit) != 0) {
+      settled ^= bit;
+      ContactState to = (settled & bit) != 0 ? ContactState.CLOSED : ContactState.OPEN;
+      sink.onSettled(
+          channel,
+          to,
+          beforeNs[channel],
+          afterNs[channel],
+          lastEdgeNs[channel],
+          burstEdges[channel] - 1);
+    } else {
+      sink.onDisturbance(
+          channel, beforeNs[channel], afterNs[channel], lastEdgeNs[channel], burstEdges[channel]);
+    }
+  }
+
+  /** Last time the state before an edge at {@code timeNs} was still certain. */
+  private long bracketBegin(int channel, long timeNs) {
+    long read = lastRead(channel);
+    if (!writesChangesOnly(channel)) {
+      return read;
+    }
+    long row = timeNs > previousRowNs ? previousRow(timeNs) : read;
+    long scanNs = rows.quantileNs(0.05);
+    long candidate = Math.max(read, row);
+    boolean silent = scanNs > 0 && timeNs - candidate > 3 * scanNs;
+    return silent ? timeNs - scanNs : candidate;
+  }
+
+  private long previousRow(long timeNs) {
+    return lastRowNs < timeNs ? lastRowNs : previousRowNs;
+  }
+
+  private long lastRead(int channel) {
+    return ((groupKnown >>> channel) & 1) != 0 && groupRows > 0 ? groupLastNs : lastReadNs[channel];
+  }
+
+  private boolean writesChangesOnly(int channel) {
+    long read = reads[channel] + (((groupKnown >>> channel) & 1) != 0 ? groupRows : 0);
+    long repeats = read - 1 - edgesSeen[channel];
+    return repeats <= 2 + edgesSeen[channel];
+  }
+
+  private void closeGroup(long nextKnown) {
+    for (long m = groupKnown; m != 0; m &= m - 1) {
+      int channel = Long.numberOfTrailingZeros(m);
+      lastReadNs[channel] = groupLastNs;
+      reads[channel] += groupRows;
+    }
+    groupKnown = nextKnown;
+    groupRows = 0;
+  }
+
+  /** The recording ends: what has held until now has settled, what has not stays unsaid. */
+  void onEnd(long timeNs) {
+    settleWhatHeld(timeNs, 0);
+  }
+
+  Trace.States start() {
+    return new Trace.States(everKnown, startClosed);
+  }
+
+  Trace.States end() {
+    return new Trace.States(everKnown, settled);
+  }
+}

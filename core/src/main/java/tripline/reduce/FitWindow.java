@@ -1,0 +1,94 @@
+package tripline.reduce;
+
+/**
+ * The readings about an instant, boiled down to the normal equations of a fit by Legendre
+ * polynomials up to degree {@value #TERMS} - 1 over [centre - h, centre + h]. Weights are inverse
+ * variances, in units of the noise of one reading (readings) or absolute (count edges). Size does
+ * not depend on how many readings went in.
+ */
+final class FitWindow {
+  static final int TERMS = 12;
+
+  /** What the observations are. */
+  enum Kind {
+    READINGS,
+    COUNT_EDGES
+  }
+
+  final Kind kind;
+  final double halfWidthS;
+  final double origin;
+  final double[][] g = new double[TERMS][TERMS];
+  final double[] b = new double[TERMS];
+  private final double[] p = new double[TERMS];
+  double yy;
+  double logWeights;
+
+  /** Distinct points that went in. */
+  int points;
+
+  /** Readings or count edges they stand for. */
+  double observations;
+
+  /** The one reading nearest to the centre: what is left where nothing can be fitted. */
+  double nearest = Double.NaN;
+
+  private double nearestTau = Double.POSITIVE_INFINITY;
+  double firstTau = Double.POSITIVE_INFINITY;
+  double lastTau = Double.NEGATIVE_INFINITY;
+
+  /**
+   * @param origin reading subtracted from all others, so that large counts lose no digits
+   */
+  FitWindow(Kind kind, double halfWidthS, double origin) {
+    this.kind = kind;
+    this.halfWidthS = halfWidthS;
+    this.origin = origin;
+  }
+
+  /**
+   * Adds an observation.
+   *
+   * @param tau time from the centre in half-widths, -1..1
+   * @param reading reading
+   * @param weight inverse variance
+   */
+  void add(double tau, double reading, double weight) {
+    double y = reading - origin;
+    Legendre.values(tau, p, TERMS);
+    for (int i = 0; i < TERMS; i++) {
+      double wp = weight * p[i];
+      b[i] += wp * y;
+      for (int j = 0; j <= i; j++) {
+        g[i][j] += wp * p[j];
+      }
+    }
+    yy += weight * y * y;
+    if (kind == Kind.READINGS) {
+      // A weight stands for that many equal readings.
+      observations += weight;
+    } else {
+      logWeights += Math.log(weight);
+      observations++;
+    }
+    points++;
+    if (kind == Kind.READINGS && Math.abs(tau) < nearestTau) {
+      nearestTau = Math.abs(tau);
+      nearest = reading;
+    }
+    firstTau = Math.min(firstTau, tau);
+    lastTau = Math.max(lastTau, tau);
+  }
+
+  /**
+   * Mean slope of the window by a straight line, reading units per second; 0 with fewer than two
+   * points.
+   */
+  double meanSpeed() {
+    double determinant = g[0][0] * g[1][1] - g[1][0] * g[1][0];
+    if (points < 2 || !(determinant > 1e-12 * g[0][0] * g[1][1])) {
+      return 0;
+    }
+    return (g[0][0] * b[1] - g[1][0] * b[0]) / determinant / halfWidthS;
+  }
+}

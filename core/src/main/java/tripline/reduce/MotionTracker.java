@@ -1,0 +1,370 @@
+package tripline.reduce;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Cuts the path of the reading into moves and rests. Readings are averaged over short blocks; a
+ * rest is a stretch in which the blocks stay within a band, a move ends where a rest begins or
+ * where the path turns back by more than the band. Band and shortest rest grow with noise and
+ * counts, so that a slow hand on a coarse encoder is not taken for a pause. Allocates per movement,
+ * never per reading.
+ */
+final class MotionTracker {
+  /** Least width of a block, ns. */
+  private static final long BLOCK_NS = 25_000_000;
+
+  /** Least band, handwheel turns: below this nobody can feel motion. */
+  private static final double LEAST_BAND_TURNS = 0.004;
+
+  /** Shortest rest, s. */
+  private static final double LEAST_REST_S = 0.3;
+
+  /**
+   * Slowest travel that is to count as moving, handwheel turns per second (a hand that creeps up on
+   * a trip point).
+   */
+  private static final double SLOWEST_TURNS_PER_S = 0.05;
+
+  private static final int BLOCKS = 1 << 8;
+  private static final int MASK = BLOCKS - 1;
+
+  private final double turnsPerUnit;
+  private final NoiseGauge noise;
+  private final Speeds speeds = new Speeds();
+  private final List<Movement> movements = new ArrayList<>();
+
+  private final long[] blockFrom = new long[BLOCKS];
+  private final long[] blockTo = new long[BLOCKS];
+  private final double[] blockMean = new double[BLOCKS];
+  private final int[] blockCount = new int[BLOCKS];
+  private long blocks;
+
+  private long openFrom;
+  private long openTo;
+  private double openSum;
+  private double openOrigin;
+  private int openCount;
+
+  private State state = State.UNDECIDED;
+  private long beginNs;
+  private double beginReading;
+  private int sign;
+  private double extreme;
+  private long extremeNs;
+  private double low;
+  private double high;
+  private double restSum;
+  private double restOrigin;
+  private long restCount;
+  private StopProbe stopProbe = (from, to, restNs, rest, restU, direction) -> Stopping.NONE;
+
+  private enum State {
+    UNDECIDED,
+    RESTING,
+    MOVING
+  }
+
+  /** Looks closer at how a move came to rest. */
+  interface StopProbe {
+    Stopping look(
+        long moveFromNs, long nowNs, long restFromNs, double rest, double restU, int sign);
+  }
+
+  MotionTracker(double turnsPerUnit, NoiseGauge noise) {
+    this.turnsPerUnit = Math.abs(turnsPerUnit);
+    this.noise = noise;
+  }
+
+  void probe(StopProbe probe) {
+    this.stopProbe = probe;
+  }
+
+  /** A reading at a time. Hot: closes a block some forty times a second, else adds. */
+  void onReading(long timeNs, double reading) {
+    if (openCount > 0 && timeNs - openFrom >= BLOCK_NS) {
+      closeBlock();
+    }
+    if (openCount == 0) {
+      openFrom = timeNs;
+      openOrigin = reading;
+      openSum = 0;
+    }
+    openTo = timeNs;
+    openSum += reading - openOrigin;
+    openCount++;
+  }
+
+  private void closeBlock() {
+    int at = (int) blocks & MASK;
+    blockFrom[at] = openFrom;
+    blockTo[at] = openTo;
+    blockMean[at] = openOrigin + openSum / openCount;
+    blockCount[at] = openCount;
+    blocks++;
+    openCount = 0;
+    onBlock(at);
+  }
+
+  /** Widest spread of block means that still counts as standing still, reading units. */
+  double band() {
+    double quantum = noise.quantum();
+    double block = noise.noise() / Math.sqrt(Math.max(1, noise.usualCount()));
+    return Math.max(Math.max(1.5 * quantum, 6 * block), LEAST_BAND_TURNS / turnsPerUnit);
+  }
+
+  long leastRestNs() {
+    double slow = band() * turnsPerUnit / SLOWEST_TURNS_PER_S;
+    return (long) (1e9 * Math.max(LEAST_REST_S, Math.min(slow, 2.0)));
+  }
+
+  private void onBlock(int at) {
+    noise.onBlock(blockCount[at]);
+    double mean = blockMean[at];
+    switch (state) {
+      case UNDECIDED -> undecided(at, mean);
+      case RESTING -> resting(at, mean);
+      case MOVING -> moving(at, mean);
+    }
+  }
+
+  private void undecided(int at, double mean) {
+    if (blocks == 1) {
+      beginNs = blockFrom[at];
+      beginReading = mean;
+      low = mean;
+      high = mean;
+      return;
+    }
+    low = Math.min(low, mean);
+    high = Math.max(high, mean);
+    double band = band();
+    if (high - low > band) {
+      startMove(beginNs, beginReading, mean > beginReading ? 1 : -1, at);
+    } else if (blockTo[at] - beginNs >= leastRestNs()) {
+      startRest(beginNs);
+    }
+  }
+
+  private void startMove(long fromNs, double from, int direction, int at) {
+    state = State.MOVING;
+    beginNs = fromNs;
+    beginReading = from;
+    sign = direction;
+    extreme = blockMean[at];
+    extremeNs = blockMid(at);
+    speeds.begin(fromNs, from);
+  }
+
+  private void moving(int at, double mean) {
+    speeds.onBlock(blockMid(at), mean);
+    if (sign * (mean - extreme) > 0) {
+      extreme = mean;
+      extremeNs = blockMid(at);
+    }
+    double band = band();
+    if (sign * (extreme - mean) > band) {
+      movements.add(
+          new Movement.Move(
+              beginNs, extremeNs, beginReading, extreme, sign, speeds.run(), Stopping.NONE));
+      startMove(extremeNs, extreme, -sign, at);
+      return;
+    }
+    long restFrom = stillSince(band);
+    if (restFrom >= 0 && blockTo[at] - restFrom >= leastRestNs()) {
+      double rest = mean(restFrom);
+      double overshoot = Math.max(0, sign * (extreme - rest) - band / 2);
+      long moveFrom = beginNs;
+      double from = beginReading;
+      int direction = sign;
+      startRest(restFrom);
+      Stopping stop = stopProbe.look(moveFrom, blockTo[at], restFrom, rest, restU(), direction);
+      movements.add(
+          new Movement.Move(
+              moveFrom,
+              restFrom,
+              from,
+              rest,
+              direction,
+              speeds.run(),
+              withOvershoot(stop, overshoot)));
+    }
+  }
+
+  private static Stopping withOvershoot(Stopping s, double overshoot) {
+    return new Stopping(
+        s.onsetNs(),
+        s.onsetUNs(),
+        s.onsetReading(),
+        s.onsetU(),
+        s.stillNs(),
+        s.stillUNs(),
+        s.stillReading(),
+        s.stillU(),
+        overshoot);
+  }
+
+  /**
+   * Begin of the longest stretch up to now whose blocks stay within the band, or -1 if it is a
+   * single block.
+   */
+  private long stillSince(double band) {
+    double lowest = Double.POSITIVE_INFINITY;
+    double highest = Double.NEGATIVE_INFINITY;
+    long since = -1;
+    long oldest = Math.max(0, blocks - BLOCKS);
+    for (long b = blocks - 1; b >= oldest; b--) {
+      int at = (int) b & MASK;
+      if (blockTo[at] <= beginNs) {
+        break;
+      }
+      lowest = Math.min(lowest, blockMean[at]);
+      highest = Math.max(highest, blockMean[at]);
+      if (highest - lowest > band) {
+        break;
+      }
+      since = blockFrom[at];
+    }
+    return since;
+  }
+
+  private double mean(long sinceNs) {
+    double sum = 0;
+    long count = 0;
+    double origin = blockMean[(int) (blocks - 1) & MASK];
+    for (long b = blocks - 1; b >= Math.max(0, blocks - BLOCKS); b--) {
+      int at = (int) b & MASK;
+      if (blockFrom[at] < sinceNs) {
+        break;
+      }
+      sum += (blockMean[at] - origin) * blockCount[at];
+      count += blockCount[at];
+    }
+    return origin + sum / Math.max(1, count);
+  }
+
+  /**
+   * Takes the blocks since a time as a rest, leaving out its first third while that is still
+   * settling.
+   */
+  private void startRest(long fromNs) {
+    state = State.RESTING;
+    beginNs = fromNs;
+    restOrigin = blockMean[(int) (blocks - 1) & MASK];
+    restSum = 0;
+    restCount = 0;
+    low = restOrigin;
+    high = restOrigin;
+    long nowNs = blockTo[(int) (blocks - 1) & MASK];
+    long settledNs = fromNs + (nowNs - fromNs) / 3;
+    for (long b = blocks - 1; b >= Math.max(0, blocks - BLOCKS); b--) {
+      int at = (int) b & MASK;
+      if (blockFrom[at] < fromNs) {
+        break;
+      }
+      low = Math.min(low, blockMean[at]);
+      high = Math.max(high, blockMean[at]);
+      if (blockFrom[at] >= settledNs) {
+        addToRest(at);
+      }
+    }
+  }
+
+  private void addToRest(int at) {
+    restSum += (blockMean[at] - restOrigin) * blockCount[at];
+    restCount += blockCount[at];
+  }
+
+  private void resting(int at, double mean) {
+    double band = band();
+    double lower = Math.min(low, mean);
+    double upper = Math.max(high, mean);
+    if (upper - lower <= band) {
+      low = lower;
+      high = upper;
+      if (pending >= 0) {
+        addToRest(pending);
+      }
+      pending = at;
+      return;
+    }
+    // The block before may already have been on its way: it was never added to the rest's mean.
+    long leftNs = pending >= 0 ? blockFrom[pending] : blockFrom[at];
+    pending = -1;
+    Movement.Rest rest = rest(leftNs);
+    movements.add(rest);
+    startMove(leftNs, rest.reading(), mean > rest.reading() ? 1 : -1, at);
+  }
+
+  private int pending = -1;
+
+  private double restReading() {
+    return restOrigin + restSum / Math.max(1, restCount);
+  }
+
+  private double restU() {
+    double random = noise.noise() / Math.sqrt((double) Math.max(1, restCount));
+    double quantum = noise.quantum();
+    return quantised() ? Math.hypot(random, quantum / Math.sqrt(12)) : random;
+  }
+
+  /** With little noise a resting encoder shows one count, however long it is looked at. */
+  private boolean quantised() {
+    return noise.noise() < 0.5 * noise.quantum();
+  }
+
+  private Movement.Rest rest(long toNs) {
+    return new Movement.Rest(beginNs, toNs, restReading(), restU(), low, high, quantised());
+  }
+
+  private long blockMid(int at) {
+    return blockFrom[at] + (blockTo[at] - blockFrom[at]) / 2;
+  }
+
+  /** Movements so far and the one under way, as if the recording ended now. */
+  List<Movement> finish(long endNs) {
+    List<Movement> all = new ArrayList<>(movements);
+    if (openCount > 0 && blocks == 0) {
+      all.add(
+          new Movement.Rest(
+              openFrom,
+              endNs,
+              openOrigin + openSum / openCount,
+              restU(),
+              openOrigin,
+              openOrigin,
+              quantised()));
+      return all;
+    }
+    double last =
+        openCount > 0
+            ? openOrigin + openSum / openCount
+            : blocks > 0 ? blockMean[(int) (blocks - 1) & MASK] : Double.NaN;
+    switch (state) {
+      case RESTING -> all.add(rest(endNs));
+      case MOVING ->
+          all.add(
+              new Movement.Move(
+                  beginNs, endNs, beginReading, last, sign, speeds.run(), Stopping.NONE));
+      case UNDECIDED -> {
+        if (blocks > 0) {
+          all.add(
+              new Movement.Rest(
+                  beginNs,
+                  endNs,
+                  (low + high) / 2,
+                  Math.max(restU(), (high - low) / Math.sqrt(12)),
+                  low,
+                  high,
+                  quantised()));
+        }
+      }
+    }
+    return all;
+  }
+
+  /** Whether the path has stood still since before a time, up to the newest block. */
+  boolean restingSince(long timeNs) {
+    return state == State.RESTING && beginNs <= timeNs;
+  }
+}

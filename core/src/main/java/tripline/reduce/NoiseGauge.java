@@ -1,0 +1,87 @@
+package tripline.reduce;
+
+/**
+ * Noise and count of the position readings, as they stream by. Noise from how far a reading lies
+ * off the straight line between its neighbours (variance 1.5 s² for even spacing); the count as
+ * stated, else the smallest step seen.
+ */
+final class NoiseGauge {
+  private static final int EVERY = 4;
+  private static final double RELATIVE_STEP = 1e-9;
+
+  private final double statedQuantum;
+  private double smallestStep = Double.POSITIVE_INFINITY;
+  private double sum;
+  private long count;
+  private int phase;
+  private long t0;
+  private double x0;
+  private long t1;
+  private double x1;
+  private double usualCount = 1;
+
+  /**
+   * @param statedQuantum one count, reading units; 0 = unknown
+   */
+  NoiseGauge(double statedQuantum) {
+    this.statedQuantum = statedQuantum;
+  }
+
+  void onReading(long timeNs, double reading) {
+    switch (phase) {
+      case 0 -> {
+        t0 = timeNs;
+        x0 = reading;
+      }
+      case 1 -> {
+        t1 = timeNs;
+        x1 = reading;
+        step(Math.abs(x1 - x0));
+      }
+      case 2 -> triple(timeNs, reading);
+      default -> {
+        // Left out: a quarter of the triples is plenty.
+      }
+    }
+    phase = phase + 1 & EVERY - 1;
+  }
+
+  private void step(double step) {
+    if (step < smallestStep && step > RELATIVE_STEP * (1 + Math.abs(x1))) {
+      smallestStep = step;
+    }
+  }
+
+  private void triple(long t2, double x2) {
+    long span = t2 - t0;
+    if (span <= 0) {
+      return;
+    }
+    double w = (double) (t1 - t0) / span;
+    double off = x1 - x0 - w * (x2 - x0);
+    sum += off * off / (1 + w * w + (1 - w) * (1 - w));
+    count++;
+  }
+
+  void onBlock(int readings) {
+    usualCount += 0.1 * (readings - usualCount);
+  }
+
+  /** Readings in a usual block. */
+  double usualCount() {
+    return usualCount;
+  }
+
+  /** Standard deviation of a reading about its smooth path, what quantisation adds included. */
+  double noise() {
+    return count == 0 ? 0 : Math.sqrt(sum / count);
+  }
+
+  /** One count; 0 where none has shown yet. */
+  double quantum() {
+    if (statedQuantum > 0) {
+      return statedQuantum;
+    }
+    return Double.isInfinite(smallestStep) ? 0 : smallestStep;
+  }
+}

@@ -1,0 +1,51 @@
+package tripline.reduce;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Keeps at most {@value #MOST} points of a path, evenly spread in time: when full, every second one
+ * goes.
+ */
+final class OutlineThinner {
+  static final int MOST = 4096;
+
+  private final long[] timeNs = new long[MOST];
+  private final double[] reading = new double[MOST];
+  private int size;
+  private long spacingNs = 10_000_000;
+  private long nextNs = Long.MIN_VALUE;
+  private long lastNs;
+  private double last = Double.NaN;
+
+  void onReading(long now, double value) {
+    lastNs = now;
+    last = value;
+    if (now < nextNs) {
+      return;
+    }
+    if (size == MOST) {
+      for (int i = 0; i < MOST / 2; i++) {
+        timeNs[i] = timeNs[2 * i];
+        reading[i] = reading[2 * i];
+      }
+      size = MOST / 2;
+      spacingNs *= 2;
+    }
+    timeNs[size] = now;
+    reading[size] = value;
+    size++;
+    nextNs = now + spacingNs;
+  }
+
+  Outline outline() {
+    List<Outline.Point> points = new ArrayList<>(size + 1);
+    for (int i = 0; i < size; i++) {
+      points.add(new Outline.Point(timeNs[i], reading[i]));
+    }
+    if (size > 0 && lastNs > timeNs[size - 1]) {
+      points.add(new Outline.Point(lastNs, last));
+    }
+    return new Outline(points);
+  }
+}

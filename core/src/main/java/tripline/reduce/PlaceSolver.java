@@ -1,0 +1,221 @@
+package tripline.reduce;
+
+import java.util.Arrays;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Positions at all the instants of a recording together. How much the path ripples is a property of
+ * who or what drove it, so every window's evidence counts for all; and the noise of a reading is a
+ * property of the logger. Each position is the mean over the candidates of {@link PathPrior},
+ * weighted by their evidence; its variance includes how far the candidates disagree (model
+ * averaging).
+ */
+final class PlaceSolver {
+  /**
+   * Weight of the other windows' joint evidence; the rest lets a window be unlike the others (a
+   * pause, a stop).
+   */
+  private static final double SHARED = 0.9;
+
+  private static final int ENOUGH_FREEDOM = 8;
+  private static final double MISFIT_SIGMAS = 4;
+
+  private final double quantum;
+  private final double gaugedNoise;
+  private double noise;
+
+  PlaceSolver(NoiseGauge gauge) {
+    this.quantum = gauge.quantum();
+    this.gaugedNoise = gauge.noise();
+    this.noise = least(gaugedNoise);
+  }
+
+  /**
+   * A reading is never better than a small part of its count, or than the digits it is computed
+   * with.
+   */
+  private double least(double s) {
+    double digits = quantum > 0 ? 0.05 * quantum : 1e-9;
+    return Math.max(s, digits);
+  }
+
+  /** Standard deviation of a reading about the fitted paths; before {@link #solve} as gauged. */
+  double noise() {
+    return noise;
+  }
+
+  Place[] solve(List<Spot> spots) {
+    noise = fittedNoise(spots);
+    int n = spots.size();
+    @Nullable WindowFit[] fits = new WindowFit[n];
+    for (int i = 0; i < n; i++) {
+      fits[i] = choose(spots.get(i));
+    }
+    double[] jointReadings = new double[PathPrior.CANDIDATES];
+    double[] jointEdges = new double[PathPrior.CANDIDATES];
+    for (WindowFit fit : fits) {
+      if (fit != null) {
+        add(
+            fit.window.kind == FitWindow.Kind.READINGS ? jointReadings : jointEdges,
+            fit.logEvidence,
+            1);
+      }
+    }
+    Place[] places = new Place[n];
+    for (int i = 0; i < n; i++) {
+      WindowFit fit = fits[i];
+      places[i] =
+          fit == null
+              ? fallback(spots.get(i))
+              : place(fit, fit.window.kind == FitWindow.Kind.READINGS ? jointReadings : jointEdges);
+    }
+    return places;
+  }
+
+  private static void add(double[] sum, double[] term, double sign) {
+    double best = Arrays.stream(term).max().orElse(0);
+    for (int c = 0; c < sum.length; c++) {
+      sum[c] += sign * (Math.max(term[c], best - 1e6) - best);
+    }
+  }
+
+  private double fittedNoise(List<Spot> spots) {
+    double[] variances = new double[spots.size()];
+    int count = 0;
+    double start = least(gaugedNoise);
+    for (Spot spot : spots) {
+      if (spot.windows().isEmpty() || spot.windows().get(0).kind != FitWindow.Kind.READINGS) {
+        continue;
+      }
+      WindowFit fit = fit(spot.windows().get(0), start);
+      int best = best(fit);
+      if (fit.freedom[best] >= ENOUGH_FREEDOM) {
+        variances[count++] = start * start * fit.residual[best] / fit.freedom[best];
+      }
+    }
+    if (count == 0) {
+      return start;
+    }
+    Arrays.sort(variances, 0, count);
+    double median =
+        count % 2 == 1
+            ? variances[count / 2]
+            : (variances[count / 2 - 1] + variances[count / 2]) / 2;
+    return least(Math.sqrt(median));
+  }
+
+  private WindowFit fit(FitWindow window, double s) {
+    double unit = window.kind == FitWindow.Kind.READINGS ? s : 1;
+    double slowest = window.kind == FitWindow.Kind.READINGS ? s : quantum;
+    return new WindowFit(
+        window, unit, Math.max(Math.abs(window.meanSpeed()), slowest / window.halfWidthS));
+  }
+
+  private static int best(WindowFit fit) {
+    int best = 0;
+    for (int c = 1; c < PathPrior.CANDIDATES; c++) {
+      if (fit.logEvidence[c] + PathPrior.logShare(c)
+          > fit.logEvidence[best] + PathPrior.logShare(best)) {
+        best = c;
+      }
+    }
+    return best;
+  }
+
+  /** The widest window that the candidates can follow; null where there is nothing to fit. */
+  private @Nullable WindowFit choose(Spot spot) {
+    WindowFit chosen = null;
+    for (FitWindow window : spot.windows()) {
+      if (window.points < 2) {
+        continue;
+      }
+      WindowFit fit = fit(window, noise);
+      if (chosen == null) {
+        chosen = fit;
+      }
+      if (!misfit(fit)) {
+        return fit;
+      }
+      if (window.points > FitWindow.TERMS) {
+        chosen = fit;
+      }
+    }
+    return chosen;
+  }
+
+  private static boolean misfit(WindowFit fit) {
+    int best = best(fit);
+    double freedom = Math.max(1, fit.freedom[best]);
+    return fit.residual[best] > freedom + MISFIT_SIGMAS * Math.sqrt(2 * freedom);
+  }
+
+  private Place fallback(Spot spot) {
+    double nearest = spot.windows().isEmpty() ? Double.NaN : spot.windows().get(0).nearest;
+    if (Double.isNaN(nearest)) {
+      return Place.UNKNOWN;
+    }
+    return new Place(
+        nearest, Math.max(noise, quantum / Math.sqrt(12)), 0, Double.POSITIVE_INFINITY, 1);
+  }
+
+  private Place place(WindowFit fit, double[] joint) {
+    double[] weight = weights(fit, joint);
+    double value = 0;
+    double speed = 0;
+    for (int c = 0; c < weight.length; c++) {
+      value += weight[c] * (fit.value[c] - fit.window.origin);
+      speed += weight[c] * fit.speed[c];
+    }
+    double variance = 0;
+    double speedVariance = 0;
+    for (int c = 0; c < weight.length; c++) {
+      double off = fit.value[c] - fit.window.origin - value;
+      double speedOff = fit.speed[c] - speed;
+      variance += weight[c] * (fit.variance[c] + off * off);
+      speedVariance += weight[c] * (fit.speedVariance[c] + speedOff * speedOff);
+    }
+    int best = best(fit);
+    double excess =
+        Math.max(1, misfit(fit) ? fit.residual[best] / Math.max(1, fit.freedom[best]) : 1);
+    double u = Math.sqrt(variance * excess);
+    double count = quantum / Math.sqrt(12);
+    if (fit.window.kind == FitWindow.Kind.COUNT_EDGES
+        && u > count
+        && !Double.isNaN(fit.window.nearest)) {
+      return new Place(
+          fit.window.nearest, count, speed, Math.sqrt(speedVariance), fit.window.points);
+    }
+    return new Place(
+        value + fit.window.origin, u, speed, Math.sqrt(speedVariance), fit.window.points);
+  }
+
+  private static double[] weights(WindowFit fit, double[] joint) {
+    double[] others = joint.clone();
+    add(others, fit.logEvidence, -1);
+    for (int c = 0; c < others.length; c++) {
+      others[c] += PathPrior.logShare(c);
+    }
+    normalise(others);
+    double[] weight = new double[others.length];
+    for (int c = 0; c < weight.length; c++) {
+      double prior = SHARED * others[c] + (1 - SHARED) * Math.exp(PathPrior.logShare(c));
+      weight[c] = Math.log(prior) + fit.logEvidence[c];
+    }
+    normalise(weight);
+    return weight;
+  }
+
+  /** Logarithms to shares that add up to one. */
+  private static void normalise(double[] log) {
+    double best = Arrays.stream(log).max().orElse(0);
+    double sum = 0;
+    for (int c = 0; c < log.length; c++) {
+      log[c] = Math.exp(log[c] - best);
+      sum += log[c];
+    }
+    for (int c = 0; c < log.length; c++) {
+      log[c] /= sum;
+    }
+  }
+}

@@ -1,0 +1,90 @@
+package tripline.reduce;
+
+/**
+ * The most recent position readings, equal neighbours held as one run. A coarse or resting encoder
+ * costs a few runs a second, a noisy one a run a reading; {@value #CAPACITY} runs hold more than
+ * the longest window a local fit wants at 8 kHz. Fixed footprint: 28 bytes a run.
+ */
+final class ReadingRing {
+  static final int CAPACITY = 1 << 15;
+  private static final int MASK = CAPACITY - 1;
+
+  private final long[] from = new long[CAPACITY];
+  private final long[] to = new long[CAPACITY];
+  private final double[] value = new double[CAPACITY];
+  private final int[] count = new int[CAPACITY];
+  private long pushed;
+
+  /** Takes a reading that follows the one before it without a break. */
+  void add(long timeNs, double reading) {
+    if (pushed > 0) {
+      int last = (int) (pushed - 1) & MASK;
+      if (value[last] == reading) {
+        to[last] = timeNs;
+        count[last]++;
+        return;
+      }
+    }
+    int at = (int) pushed & MASK;
+    from[at] = timeNs;
+    to[at] = timeNs;
+    value[at] = reading;
+    count[at] = 1;
+    pushed++;
+  }
+
+  /**
+   * States that the newest reading held until {@code untilNs}: a logger that writes only changes
+   * was silent.
+   *
+   * @param readings how many readings the silence stands for
+   */
+  void hold(long untilNs, int readings) {
+    int last = (int) (pushed - 1) & MASK;
+    if (untilNs > to[last]) {
+      to[last] = untilNs;
+      count[last] += readings;
+    }
+  }
+
+  /** Number of the oldest run still held. */
+  long oldest() {
+    return Math.max(0, pushed - CAPACITY);
+  }
+
+  /** One past the number of the newest run. */
+  long end() {
+    return pushed;
+  }
+
+  long from(long run) {
+    return from[(int) run & MASK];
+  }
+
+  long to(long run) {
+    return to[(int) run & MASK];
+  }
+
+  double value(long run) {
+    return value[(int) run & MASK];
+  }
+
+  int count(long run) {
+    return count[(int) run & MASK];
+  }
+
+  /** Number of the first run that ends at or after a time; {@link #end()} where none does. */
+  long firstEndingAtOrAfter(long timeNs) {
+    long low = oldest();
+    long high = pushed;
+    while (low < high) {
+      long middle = (low + high) >>> 1;
+      if (to(middle) < timeNs) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return low;
+  }
+}

@@ -1,0 +1,32 @@
+package tripline.reduce;
+
+/**
+ * Undoes the wrap of a reading: of the readings a whole number of moduli apart, the one nearest to
+ * the last.
+ */
+final class Unwrapper {
+  private final double modulus;
+  private double offset;
+  private double last = Double.NaN;
+
+  /**
+   * @param modulus the reading wraps here, &gt; 0; NaN for a reading that never wraps
+   */
+  Unwrapper(double modulus) {
+    this.modulus = modulus;
+  }
+
+  double unwrap(double reading) {
+    if (Double.isNaN(modulus)) {
+      return reading;
+    }
+    if (!Double.isNaN(last)) {
+      double step = reading - last;
+      if (Math.abs(step) > modulus / 2) {
+        offset -= Math.rint(step / modulus) * modulus;
+      }
+    }
+    last = reading;
+    return reading + offset;
+  }
+}

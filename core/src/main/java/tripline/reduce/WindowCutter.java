@@ -1,0 +1,157 @@
+package tripline.reduce;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Cuts fit windows out of the ring of recent readings. Usually every reading is an observation of
+ * equal weight. With an encoder coarser than its noise the readings are worthless one by one, but
+ * the moment at which a count changes is known to within a scan: then the count edges are the
+ * observations, each timed so that the time spent below and above the edge is kept (which sorts out
+ * readings that flicker between two counts).
+ */
+final class WindowCutter {
+  /**
+   * Half-widths tried, widest first, for readings, s. The widest is that of the floor the accuracy
+   * is measured against.
+   */
+  static final double[] HALF_WIDTHS_S = {0.5, 0.2, 0.08};
+
+  /** Half-widths tried for count edges, narrowest first, s. */
+  private static final double[] EDGE_HALF_WIDTHS_S = {0.5, 1.0, 2.0};
+
+  private static final int WANTED_EDGES = 8;
+  private static final double FINE_NOISE = 0.45;
+  private static final int FEW_READINGS_A_COUNT = 3;
+  private static final int MOST_RUN_POINTS = 16;
+
+  private final ReadingRing ring;
+  private final NoiseGauge gauge;
+  private final Rhythm rows;
+
+  WindowCutter(ReadingRing ring, NoiseGauge gauge, Rhythm rows) {
+    this.ring = ring;
+    this.gauge = gauge;
+    this.rows = rows;
+  }
+
+  /**
+   * Windows about an instant: the one to use first, then narrower ones to fall back on; empty
+   * without readings.
+   */
+  List<FitWindow> cut(long centreNs) {
+    if (ring.end() == 0) {
+      return List.of();
+    }
+    double quantum = gauge.quantum();
+    if (quantum > 0 && gauge.noise() < quantum && coarse(centreNs, quantum)) {
+      return edges(centreNs, quantum);
+    }
+    List<FitWindow> windows = new ArrayList<>(HALF_WIDTHS_S.length);
+    for (double halfWidthS : HALF_WIDTHS_S) {
+      windows.add(readings(centreNs, halfWidthS));
+    }
+    return windows;
+  }
+
+  private FitWindow readings(long centreNs, double halfWidthS) {
+    long h = (long) (halfWidthS * 1e9);
+    long from = centreNs - h;
+    long to = centreNs + h;
+    long run = ring.firstEndingAtOrAfter(from);
+    double origin = run < ring.end() ? ring.value(run) : 0;
+    FitWindow window = new FitWindow(FitWindow.Kind.READINGS, halfWidthS, origin);
+    for (; run < ring.end() && ring.from(run) <= to; run++) {
+      addRun(window, run, from, to, centreNs, h);
+    }
+    return window;
+  }
+
+  private void addRun(FitWindow window, long run, long from, long to, long centreNs, long h) {
+    long begin = ring.from(run);
+    long end = ring.to(run);
+    int count = ring.count(run);
+    if (count == 1 || end == begin) {
+      if (begin >= from) {
+        window.add((double) (begin - centreNs) / h, ring.value(run), count);
+      }
+      return;
+    }
+    double step = (double) (end - begin) / (count - 1);
+    long first = Math.max(0, (long) Math.ceil((from - begin) / step));
+    long last = Math.min(count - 1, (long) Math.floor((to - begin) / step));
+    long n = last - first + 1;
+    if (n <= 0) {
+      return;
+    }
+    int points = (int) Math.min(n, MOST_RUN_POINTS);
+    double weight = (double) n / points;
+    for (int i = 0; i < points; i++) {
+      double index = first + (i + 0.5) * weight - 0.5;
+      window.add((begin + index * step - centreNs) / h, ring.value(run), weight);
+    }
+  }
+
+  /**
+   * Whether the readings about an instant dwell on counts: little noise, several readings a count.
+   */
+  private boolean coarse(long centreNs, double quantum) {
+    long h = (long) (EDGE_HALF_WIDTHS_S[0] * 1e9);
+    long run = ring.firstEndingAtOrAfter(centreNs - h);
+    long readings = 0;
+    double low = Double.POSITIVE_INFINITY;
+    double high = Double.NEGATIVE_INFINITY;
+    double reference = ring.value(Math.min(run, ring.end() - 1));
+    for (long r = run; r < ring.end() && ring.from(r) <= centreNs + h; r++) {
+      readings += heldReadings(r, centreNs - h, centreNs + h);
+      low = Math.min(low, ring.value(r));
+      high = Math.max(high, ring.value(r));
+      double counts = (ring.value(r) - reference) / quantum;
+      if (Math.abs(counts - Math.rint(counts)) > 0.1) {
+        return false;
+      }
+    }
+    double levels = (high - low) / quantum + 1;
+    if (readings < FEW_READINGS_A_COUNT * levels) {
+      return false;
+    }
+    FitWindow window = readings(centreNs, EDGE_HALF_WIDTHS_S[0]);
+    double speed = window.meanSpeed();
+    double scale = Math.max(Math.abs(speed), quantum);
+    WindowFit fit = new WindowFit(window, quantum / 3, scale);
+    int free = PathPrior.CANDIDATES - 1;
+    double freedom = Math.max(1, fit.freedom[free]);
+    double spread = quantum / 3 * Math.sqrt(fit.residual[free] / freedom);
+    return spread < FINE_NOISE * quantum;
+  }
+
+  private long heldReadings(long run, long from, long to) {
+    long begin = ring.from(run);
+    long end = ring.to(run);
+    if (end == begin) {
+      return ring.count(run);
+    }
+    long inside = Math.min(end, to) - Math.max(begin, from);
+    return Math.max(1, Math.round((double) ring.count(run) * inside / (end - begin)));
+  }
+
+  private List<FitWindow> edges(long centreNs, double quantum) {
+    EdgeTimer timer =
+        new EdgeTimer(
+            ring,
+            quantum,
+            Math.max(1, rows.quantileNs(0.25)),
+            gauge.noise() < 0.1 * quantum ? 2 : 3);
+    int i = 0;
+    while (true) {
+      timer.read(centreNs, EDGE_HALF_WIDTHS_S[i]);
+      if (i == EDGE_HALF_WIDTHS_S.length - 1 || timer.edgesOnEitherSide() >= WANTED_EDGES / 2) {
+        break;
+      }
+      i++;
+    }
+    FitWindow wide = timer.window(EDGE_HALF_WIDTHS_S[i]);
+    timer.read(centreNs, EDGE_HALF_WIDTHS_S[i] / 2);
+    return List.of(wide, timer.window(EDGE_HALF_WIDTHS_S[i] / 2));
+  }
+}
