@@ -1,0 +1,42 @@
+package tripline.develop;
+
+import java.util.List;
+import java.util.Optional;
+import tripline.job.JobSheet;
+import tripline.travel.RecordingTrace;
+import tripline.travel.Reference;
+import tripline.travel.Survey;
+import tripline.travel.TravelFit;
+import tripline.travel.TravelMap;
+
+/** Turns reduced recordings into the as-built development. */
+public final class Explanation {
+  private Explanation() {}
+
+  /**
+   * Develops recordings of one actuator.
+   *
+   * @param recordings in order of time, at least one
+   * @param sheet what was intended
+   * @param reference hard stops from an earlier result, for ends these recordings did not touch
+   * @throws IllegalArgumentException if there is no recording
+   */
+  public static Development of(
+      List<RecordingTrace> recordings, JobSheet sheet, Optional<Reference> reference) {
+    if (recordings.isEmpty()) {
+      throw new IllegalArgumentException("no recording to develop");
+    }
+    Survey survey = Survey.of(recordings, sheet);
+    TravelMap map = TravelFit.of(survey, reference);
+    return new Development(
+        sheet,
+        recordings,
+        map.coordinate(),
+        Settings.of(survey),
+        Strokes.of(survey, map),
+        Trips.of(survey, map),
+        map.caveats().stream()
+            .map(c -> new Development.Doubt(c.recording(), c.message()))
+            .toList());
+  }
+}

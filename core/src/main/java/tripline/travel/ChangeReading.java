@@ -1,0 +1,48 @@
+package tripline.travel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tripline.job.PositionChannel;
+import tripline.measure.Estimate;
+import tripline.measure.Part;
+import tripline.measure.Shape;
+import tripline.measure.TypeB;
+import tripline.reduce.Change;
+import tripline.reduce.Place;
+
+/** The reading at which a contact changed, with the parts of its uncertainty. */
+final class ChangeReading {
+  private static final double NS_PER_S = 1e9;
+
+  private ChangeReading() {}
+
+  /**
+   * Reading at a change: fit (normal), bracket or stamp resolution (rectangular over the gap, JCGM
+   * 100 4.3.7), skew (one error for all changes of a logger, so common and signed by the speed).
+   *
+   * @param scanNs the logger's scan period: a gap finer than half of it is a stamp's resolution
+   * @param shift added to the fitted reading, reading units
+   * @return empty where no position is known
+   */
+  static Optional<Estimate> of(Change change, long scanNs, PositionChannel channel, double shift) {
+    Place place = change.place();
+    if (!Double.isFinite(place.reading()) || !Double.isFinite(place.u())) {
+      return Optional.empty();
+    }
+    List<Part> parts = new ArrayList<>();
+    parts.add(Part.own(PartNames.FIT, place.u(), Shape.NORMAL));
+    if (!change.motion().equals(Change.Motion.AT_REST)) {
+      double speed = place.speed();
+      double gapS = change.gapNs() / NS_PER_S;
+      boolean stamped = change.gapNs() < scanNs / 2;
+      parts.add(
+          Part.own(
+              stamped ? PartNames.RESOLUTION : PartNames.BRACKET,
+              TypeB.between(0, Math.abs(speed) * gapS),
+              Shape.RECTANGULAR));
+      parts.add(Part.common(PartNames.SKEW, speed * (channel.skewUNs() / NS_PER_S), Shape.NORMAL));
+    }
+    return Optional.of(new Estimate(place.reading() + shift, parts));
+  }
+}

@@ -1,0 +1,119 @@
+package tripline.travel;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import tripline.job.End;
+import tripline.measure.Estimate;
+import tripline.measure.Part;
+import tripline.measure.Shape;
+
+/**
+ * Finds the hard stops of one position zero and pools their touches, of the most trusted source
+ * only.
+ *
+ * <p>What averages over touches: how each was felt (the sheet's {@code stop_u} is per touch) and
+ * the noise at rest. What does not: one count of a coarse position channel, which the same stop
+ * gives every time. Touches that scatter by far more than {@code stop_u} count with their own
+ * scatter.
+ */
+final class HardStops {
+  /** A mark this far inside the outermost one was pressed elsewhere, turns. */
+  private static final double MARK_AGREE_TURNS = 0.15;
+
+  /** Scatter beyond this many {@code stop_u} replaces it. */
+  private static final double SCATTER_LIMIT = 2;
+
+  private final Survey survey;
+  private final List<Caveat> caveats;
+
+  HardStops(Survey survey, List<Caveat> caveats) {
+    this.survey = survey;
+    this.caveats = caveats;
+  }
+
+  /** Stops that recordings of one frame touched. */
+  Map<End, HardStop> of(int frame) {
+    Map<End, HardStop> stops = new EnumMap<>(End.class);
+    for (End end : End.values()) {
+      List<Touch> touches = mostTrusted(end, frame);
+      if (!touches.isEmpty()) {
+        stops.put(end, pooled(end, touches));
+      }
+    }
+    return stops;
+  }
+
+  private List<Touch> mostTrusted(End end, int frame) {
+    List<Touch> marked = new ArrayList<>();
+    List<Touch> seated = new ArrayList<>();
+    for (int r = 0; r < survey.recordings().size(); r++) {
+      if (survey.frames().frame(r) == frame) {
+        MarkedStops.of(survey, r).stream().filter(t -> t.end() == end).forEach(marked::add);
+        TorqueStops.of(survey, r).stream().filter(t -> t.end() == end).forEach(seated::add);
+      }
+    }
+    if (!marked.isEmpty()) {
+      return agreeing(end, marked);
+    }
+    List<Touch> plateaus = new PlateauStops(survey, frame).touches(end);
+    return plateaus.isEmpty() ? seated : plateaus;
+  }
+
+  /** The valve cannot have gone beyond its stop: marks far inside the outermost are slips. */
+  private List<Touch> agreeing(End end, List<Touch> marked) {
+    double outermost = marked.stream().mapToDouble(t -> outward(end, t)).max().orElseThrow();
+    List<Touch> agreeing = new ArrayList<>();
+    for (Touch touch : marked) {
+      double inside = outermost - outward(end, touch);
+      if (inside <= MARK_AGREE_TURNS) {
+        agreeing.add(touch);
+      } else {
+        caveats.add(
+            new Caveat(
+                touch.recording(),
+                String.format(
+                    Locale.ROOT,
+                    "a mark %s-stop stands %.2f turns inside another one and was not used",
+                    end.word(),
+                    inside)));
+      }
+    }
+    return agreeing;
+  }
+
+  private double outward(End end, Touch touch) {
+    return touch.rest().reading()
+        * survey.sheet().position().turnsPerUnit()
+        * end.approach().sign();
+  }
+
+  private HardStop pooled(End end, List<Touch> touches) {
+    int n = touches.size();
+    double mean = touches.stream().mapToDouble(t -> t.rest().reading()).average().orElseThrow();
+    double feltU =
+        survey.sheet().end(end).stopUTurns() / Math.abs(survey.sheet().position().turnsPerUnit());
+    double squares = 0;
+    double noise = 0;
+    for (Touch touch : touches) {
+      squares += Math.pow(touch.rest().reading() - mean, 2);
+      noise += touch.rest().quantised() ? 0 : Math.pow(touch.rest().u(), 2);
+    }
+    double scatter = n > 1 ? Math.sqrt(squares / (n - 1)) : 0;
+    double perTouch = Math.hypot(feltU, Math.sqrt(noise / n));
+    double u = (scatter > SCATTER_LIMIT * perTouch ? scatter : perTouch) / Math.sqrt(n);
+    Optional<Double> count =
+        touches.stream()
+            .filter(t -> t.rest().quantised())
+            .map(t -> t.rest().u())
+            .max(Comparator.naturalOrder());
+    Estimate reading =
+        Estimate.of(mean, Part.common(PartNames.stop(end), u, Shape.NORMAL))
+            .with(Part.common(PartNames.stopCount(end), count.orElse(0.0), Shape.RECTANGULAR));
+    return new HardStop(end, reading, touches.get(0).source());
+  }
+}

@@ -1,0 +1,59 @@
+package tripline.travel;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import tripline.job.Direction;
+import tripline.measure.Estimate;
+import tripline.sample.ContactState;
+
+/**
+ * Pools the changes of each contact into landmarks. Changes of one sense and direction that lie
+ * further apart than any trip point moves by itself are different places: an intermittent contact
+ * gives a landmark of its own there and does not drag the true one along.
+ */
+final class Landmarks {
+  private record Key(int frame, int setting, int channel, ContactState to, Direction direction) {}
+
+  private Landmarks() {}
+
+  /** Landmarks of the position contacts of all recordings, most often seen first. */
+  static List<Landmark> of(Survey survey) {
+    Map<Key, List<Estimate>> places = new LinkedHashMap<>();
+    for (Passage passage : survey.passages()) {
+      if (survey.isContact(passage)
+          && passage.direction().isPresent()
+          && passage.reading().isPresent()) {
+        Key key =
+            new Key(
+                survey.frames().frame(passage.recording()),
+                passage.setting(),
+                passage.channel(),
+                passage.change().to(),
+                passage.direction().get());
+        places
+            .computeIfAbsent(key, k -> new ArrayList<>())
+            .add(survey.turns(passage.reading().get()));
+      }
+    }
+    List<Landmark> landmarks = new ArrayList<>();
+    places.forEach(
+        (key, all) -> {
+          for (List<Estimate> place : Places.of(all)) {
+            landmarks.add(
+                new Landmark(
+                    key.frame,
+                    key.setting,
+                    key.channel,
+                    key.to,
+                    key.direction,
+                    Pool.repeated(place),
+                    place.size()));
+          }
+        });
+    landmarks.sort(Comparator.comparingInt(Landmark::strokes).reversed());
+    return landmarks;
+  }
+}

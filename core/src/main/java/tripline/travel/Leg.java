@@ -1,0 +1,78 @@
+package tripline.travel;
+
+import java.util.List;
+import java.util.Optional;
+import tripline.job.Direction;
+import tripline.reduce.Movement.Move;
+import tripline.reduce.Movement.Rest;
+import tripline.reduce.Stopping;
+
+/**
+ * Travel one way between two turns of direction, in readings: a stroke before any zero is known.
+ *
+ * @param recording recording index
+ * @param number 0-based within its recording
+ * @param setting setting index
+ * @param direction which way
+ * @param moves its moves in order of time, small ones the other way among them
+ * @param from reading at its begin, unwrapped
+ * @param to furthest reading, unwrapped
+ * @param startNs begin, ns
+ * @param endNs standstill where it stood, else end of its last move, ns
+ * @param rest the rest it ended in: where several follow each other with next to no travel between
+ *     (handwheel let go at a stop), the last
+ * @param finished it ended in a rest or a turn of direction, and not with the recording or at an
+ *     adjustment on the way
+ */
+public record Leg(
+    int recording,
+    int number,
+    int setting,
+    Direction direction,
+    List<Move> moves,
+    double from,
+    double to,
+    long startNs,
+    long endNs,
+    Optional<Rest> rest,
+    boolean finished) {
+
+  public Leg {
+    moves = List.copyOf(moves);
+  }
+
+  /** How its last move in its own direction came to a standstill. */
+  public Stopping stopping() {
+    return lastOwnMove().stopping();
+  }
+
+  /** Its longest move in its own direction. */
+  public Move mainMove() {
+    Move main = moves.get(0);
+    for (Move move : moves) {
+      if (move.sign() == sign()
+          && Math.abs(move.to() - move.from()) > Math.abs(main.to() - main.from())) {
+        main = move;
+      }
+    }
+    return main;
+  }
+
+  /** Whether a time lies between its begin and its end. */
+  public boolean holds(long timeNs) {
+    return startNs <= timeNs && timeNs <= endNs;
+  }
+
+  private Move lastOwnMove() {
+    for (int i = moves.size() - 1; i >= 0; i--) {
+      if (moves.get(i).sign() == sign()) {
+        return moves.get(i);
+      }
+    }
+    return moves.get(moves.size() - 1);
+  }
+
+  private int sign() {
+    return to >= from ? 1 : -1;
+  }
+}

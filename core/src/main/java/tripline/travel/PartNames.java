@@ -1,0 +1,50 @@
+package tripline.travel;
+
+import tripline.job.End;
+
+/** Names of the parts of a travel figure's uncertainty, as results print them. */
+public final class PartNames {
+  /** Local fit of position against time. */
+  public static final String FIT = "fit";
+
+  /** Where within its time bracket a sampled contact changed, seen through the speed. */
+  public static final String BRACKET = "bracket";
+
+  /** The same for an edge stamped by the logger, finer than its rows. */
+  public static final String RESOLUTION = "resolution";
+
+  /** Unknown rest of the skew between position and contact stamps, seen through the speed. */
+  public static final String SKEW = "skew";
+
+  /** Turns per unit of reading. */
+  public static final String SCALE = "scale";
+
+  /** Lost motion, measured. */
+  public static final String PLAY = "play";
+
+  /** Lost motion, assumed because only one direction was run. */
+  public static final String PLAY_ASSUMED = "play-assumed";
+
+  /** Scatter of one contact from stroke to stroke. */
+  public static final String REPEAT = "repeat";
+
+  /** Where the reading stood at rest. */
+  public static final String REST = "rest";
+
+  private PartNames() {}
+
+  /** Where a hard stop was felt. */
+  public static String stop(End end) {
+    return "stop:" + end.word();
+  }
+
+  /** One count of the position channel at a hard stop. */
+  public static String stopCount(End end) {
+    return "stop-count:" + end.word();
+  }
+
+  /** Registration of a recording whose position zero was lost; counts recordings from 1. */
+  public static String registration(int firstRecording) {
+    return "registration:" + (firstRecording + 1);
+  }
+}
