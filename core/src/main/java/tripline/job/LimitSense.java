@@ -99,6 +99,10 @@ final class LimitSense {
                   end.word(),
                   end.word(),
                   Remarks.figure(sheet.end(end).backoffTurns()));
+      if (distance >= span.orElse(Double.MAX_VALUE)
+          || sheet.end(end).backoffTurns() >= span.orElse(Double.MAX_VALUE)) {
+        return;
+      }
       if (apart > bands) {
         remarks.error(path, both + ", expected one target", rests);
       } else if (apart > 1e-9) {

@@ -84,9 +84,9 @@ final class NameSense {
     for (int i = 0; i < names.size(); i++) {
       String name = names.get(i);
       if (sheet.contacts().stream().noneMatch(c -> c.cam().equals(name))) {
-        remarks.error(
+        remarks.doubt(
             Remarks.cam(i, "name"),
-            "no contact is on cam \"%s\", expected at least one on every cam".formatted(name),
+            "no contact is on cam \"%s\": whether it trips cannot be seen".formatted(name),
             "contact[*].cam");
       }
     }

@@ -28,7 +28,7 @@ final class CamSection {
     for (int i = 0; i < sections.size(); i++) {
       Section cam = sections.get(i);
       cam.require("name", "a name for the cam");
-      String name = cam.text("name", TextRule.NAME).orElse("\0cam " + i);
+      String name = cam.text("name", TextRule.NAME).orElse("unnamed cam " + (i + 1));
       cams.add(new Cam(name, trips(cam, notes)));
       cam.close();
     }
@@ -45,7 +45,8 @@ final class CamSection {
       cam.wrong("trip", "a list of " + points, TRIP);
     }
     List<TripPlan> trips = new ArrayList<>();
-    for (Section trip : cam.sections("trip", "tables such as { from = \"closed\", percent = 40, tolerance = 2 }")) {
+    for (Section trip :
+        cam.sections("trip", "tables such as { from = \"closed\", percent = 40, tolerance = 2 }")) {
       trips.add(trip(trip, notes));
     }
     return trips;
@@ -60,13 +61,11 @@ final class CamSection {
     if (trip.has("turns") && trip.has("percent")) {
       notes.error(
           trip.path("percent"),
-          "both turns and percent stand in %s, expected one of them"
-              .formatted(trip.name("").replaceAll("\\.$", "")));
+          "both turns and percent stand in %s, expected one of them".formatted(trip.where()));
     }
     boolean turns = trip.has("turns") || !trip.has("percent");
     Optional<End> from = trip.choice("from", ENDS);
-    OptionalDouble distance =
-        turns ? trip.number("turns", TURNS) : trip.number("percent", PERCENT);
+    OptionalDouble distance = turns ? trip.number("turns", TURNS) : trip.number("percent", PERCENT);
     OptionalDouble tolerance =
         trip.number("tolerance", turns ? TOLERANCE_TURNS : TOLERANCE_PERCENT);
     trip.close();

@@ -31,9 +31,9 @@ final class ContactSection {
       contact.require("role", Words.oneOf(ROLES.keySet()));
       contacts.add(
           new Contact(
-              contact.text("name", TextRule.NAME).orElse("\0contact " + i),
-              contact.text("channel", TextRule.NAME).orElse("\0channel " + i),
-              contact.text("cam", TextRule.NAME).orElse("\0"),
+              contact.text("name", TextRule.NAME).orElse("unnamed contact " + (i + 1)),
+              contact.text("channel", TextRule.NAME).orElse("unnamed channel " + (i + 1)),
+              contact.text("cam", TextRule.NAME).orElse(""),
               contact.choice("closed", CLOSED).orElse(ClosedWhere.OPEN_SIDE),
               contact.choice("role", ROLES).orElse(Role.SPARE),
               contact.number("covers", COVERS)));

@@ -7,6 +7,7 @@ import tripline.job.Contact;
 import tripline.job.End;
 import tripline.job.EndSetting;
 import tripline.job.Seat;
+import tripline.job.SheetRemark;
 
 /** {@code [ends.closed]} and {@code [ends.open]}. */
 final class EndSection {
@@ -28,8 +29,8 @@ final class EndSection {
     if (section.isPresent() && !limited) {
       String limit = end == End.CLOSED ? "limit-closing" : "limit-opening";
       notes.remark(
-          new tripline.job.SheetRemark(
-              tripline.job.SheetRemark.Severity.ERROR,
+          new SheetRemark(
+              SheetRemark.Severity.ERROR,
               "ends." + end.word(),
               List.of("contact[*].role", "contact"),
               "ends.%s stands without its limit contact, expected a contact with role %s"

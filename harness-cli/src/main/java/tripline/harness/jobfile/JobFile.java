@@ -16,7 +16,8 @@ import tripline.job.JobSheet;
  * @param sha256 digest of its bytes, lower-case hex
  * @param sheet what was intended
  * @param layout how its recordings are written
- * @param doubts what was assumed and what an engineer should look at again, in the order of the file
+ * @param doubts what was assumed and what an engineer should look at again, in the order of the
+ *     file
  */
 public record JobFile(
     String file, String sha256, JobSheet sheet, CsvLayout layout, List<SheetNote> doubts) {

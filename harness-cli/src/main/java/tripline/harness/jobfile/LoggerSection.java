@@ -11,7 +11,7 @@ final class LoggerSection {
       Words.inOrder("handwheel", SensorSide.HANDWHEEL, "drive", SensorSide.DRIVE);
   private static final Range SCALE = Range.from(-1e6, 1e6, "turns a unit");
   private static final Range READING = Range.from(0, 1e9, "units of the reading");
-  private static final Range MODULUS = Range.above(0, 1e15, "units of the reading");
+  private static final Range MODULUS = Range.above(0, 1e9, "units of the reading");
   private static final Range SCALE_U = Range.from(0, 0.5, "");
   private static final Range SKEW = Range.from(-10, 10, "s");
   private static final Range SKEW_U = Range.from(0, 10, "s");

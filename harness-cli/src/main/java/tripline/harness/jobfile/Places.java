@@ -3,6 +3,7 @@ package tripline.harness.jobfile;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlTable;
 
@@ -39,7 +40,7 @@ final class Places {
     }
   }
 
-  private void note(@org.jspecify.annotations.Nullable Object value, String path, Place place) {
+  private void note(@Nullable Object value, String path, Place place) {
     places.put(path, place);
     if (value instanceof TomlTable table) {
       walk(table, path + ".");

@@ -48,9 +48,9 @@ final class RecordingSection {
     recording.close();
     String timeName = time.orElse(usual.time());
     String positionName = position.orElse(usual.position());
-    if (distinct(recording, timeName, positionName, notes) & apart(recording, closed, open, notes)) {
-      return new CsvLayout(
-          separator, decimal, timeName, unit, positionName, closed, open, drive);
+    if (distinct(recording, timeName, positionName, notes)
+        && apart(recording, closed, open, notes)) {
+      return new CsvLayout(separator, decimal, timeName, unit, positionName, closed, open, drive);
     }
     return usual;
   }
@@ -59,8 +59,7 @@ final class RecordingSection {
     return stated == null ? usual : stated;
   }
 
-  private static boolean distinct(
-      Section recording, String time, String position, Notes notes) {
+  private static boolean distinct(Section recording, String time, String position, Notes notes) {
     boolean right = true;
     if (time.equals(CsvLayout.MARK)) {
       recording.wrong("time", Values.quoted(time), "another name: that column holds the marks");
@@ -75,7 +74,8 @@ final class RecordingSection {
       String key = recording.has("position") ? "position" : "time";
       notes.error(
           recording.path(key),
-          "time and position are both column %s, expected two columns".formatted(Values.quoted(time)));
+          "time and position are both column %s, expected two columns"
+              .formatted(Values.quoted(time)));
       right = false;
     }
     return right;
@@ -112,8 +112,7 @@ final class RecordingSection {
     sheet.motorOpening().ifPresent(c -> column("motor.opening.channel", c, taken, notes));
   }
 
-  private static void column(
-      String path, String channel, Map<String, String> taken, Notes notes) {
+  private static void column(String path, String channel, Map<String, String> taken, Notes notes) {
     String holds = taken.get(channel);
     if (holds != null) {
       notes.error(

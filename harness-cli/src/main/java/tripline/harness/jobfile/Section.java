@@ -50,6 +50,11 @@ final class Section {
     return path(key).replaceAll("\\[\\d+]", "");
   }
 
+  /** The section as messages name it. */
+  String where() {
+    return path.replaceAll("\\[\\d+]", "");
+  }
+
   /** Says that a required key was not there; {@link #close} reports it. */
   void require(String key, String expected) {
     if (!has(key)) {
@@ -140,14 +145,16 @@ final class Section {
   List<Section> sections(String key, String expected) {
     Object value = raw(key);
     List<Section> sections = new ArrayList<>();
-    if (value instanceof TomlArray array) {
+    if (value instanceof TomlArray array && !array.isEmpty()) {
       for (int i = 0; i < array.size(); i++) {
         String at = path(key) + "[" + i + "]";
         if (array.get(i) instanceof TomlTable t) {
           sections.add(new Section(t, at, notes));
         } else {
           notes.error(
-              at, "%s holds %s, expected %s".formatted(name(key), Values.described(array.get(i)), expected));
+              at,
+              "%s holds %s, expected %s"
+                  .formatted(name(key), Values.described(array.get(i)), expected));
         }
       }
     } else if (value != null) {
@@ -206,7 +213,7 @@ final class Section {
               "unknown key %s%s, expected %s"
                   .formatted(
                       Values.quoted(key),
-                      path.isEmpty() ? "" : " in " + name("").replaceAll("\\.$", ""),
+                      path.isEmpty() ? "" : " in " + where(),
                       nearest.map(n -> Values.quoted(n)).orElse(Words.oneOf(known))));
         }
       }
@@ -214,7 +221,7 @@ final class Section {
     meant.forEach(key -> notes.unread(path(key)));
     for (Missing m : missing) {
       if (!meant.contains(m.key())) {
-        String in = path.isEmpty() ? "" : " in " + name("").replaceAll("\\.$", "");
+        String in = path.isEmpty() ? "" : " in " + where();
         notes.error(
             path(m.key()), "%s is missing%s, expected %s".formatted(m.key(), in, m.expected()));
       }

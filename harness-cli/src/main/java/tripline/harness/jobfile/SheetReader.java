@@ -12,17 +12,33 @@ import tripline.job.SheetSense;
 
 /** Reads the sections of one sheet into one {@link JobSheet}. */
 final class SheetReader {
+  /** In the order messages list them. */
+  private static final List<String> KEYS =
+      List.of(
+          "job",
+          "travel",
+          "position",
+          "logger",
+          "ends",
+          "cam",
+          "contact",
+          "acceptance",
+          "torque",
+          "motor",
+          "recording");
+
   private final Section top;
   private final Notes notes;
 
   SheetReader(TomlTable toml, Notes notes) {
     this.top = new Section(toml, "", notes);
     this.notes = notes;
+    KEYS.forEach(top::raw);
   }
 
   /**
-   * The sheet, as far as it could be read: what could not be is noted, and something harmless stands
-   * in its place.
+   * The sheet, as far as it could be read: what could not be is noted, and something harmless
+   * stands in its place.
    */
   JobSheet sheet() {
     top.require("job", "[job] with a tag");

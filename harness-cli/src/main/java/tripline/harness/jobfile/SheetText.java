@@ -16,6 +16,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Locale;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlVersion;
@@ -102,6 +103,6 @@ record SheetText(String text, String sha256) {
 
   private static String message(Throwable error) {
     String message = String.valueOf(error.getMessage()).replaceAll("\\R\\s*", " ");
-    return "not TOML: " + message.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + message.substring(1);
+    return "not TOML: " + message.substring(0, 1).toLowerCase(Locale.ROOT) + message.substring(1);
   }
 }

@@ -24,7 +24,9 @@ final class Values {
     StringBuilder shown = new StringBuilder("\"");
     int[] points = text.codePoints().limit(LONGEST + 1L).toArray();
     for (int i = 0; i < Math.min(points.length, LONGEST); i++) {
-      if (Character.isISOControl(points[i])) {
+      if (points[i] == '\t') {
+        shown.append("\\t");
+      } else if (Character.isISOControl(points[i])) {
         shown.append("\\u%04x".formatted(points[i]));
       } else {
         shown.appendCodePoint(points[i]);

@@ -1,0 +1,26 @@
+package tripline.harness.report;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/** Numbers as people read them. */
+public final class Figures {
+  private Figures() {}
+
+  /** Four significant digits at most, no exponent, no trailing zeros. */
+  public static String text(double value) {
+    return text(value, 4);
+  }
+
+  /** So many significant digits at most, no exponent, no trailing zeros. */
+  public static String text(double value, int digits) {
+    BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits));
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+  }
+
+  /** A number of decimals. */
+  public static String decimals(double value, int decimals) {
+    return new BigDecimal(value).setScale(decimals, RoundingMode.HALF_UP).toPlainString();
+  }
+}
