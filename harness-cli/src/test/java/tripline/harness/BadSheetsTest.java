@@ -8,6 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -45,8 +46,7 @@ class BadSheetsTest {
   }
 
   @Test
-  void aSheetThatIsNoFileIsOneLineToo(@org.junit.jupiter.api.io.TempDir Path folder)
-      throws IOException {
+  void aSheetThatIsNoFileIsOneLineToo(@TempDir Path folder) throws IOException {
     assertThat(CommandRun.of("chart", folder.resolve("none.toml").toString()))
         .isEqualTo(
             new CommandRun(

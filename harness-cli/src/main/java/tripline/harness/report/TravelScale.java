@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import java.util.stream.Stream;
 import tripline.job.End;
 import tripline.job.JobSheet;
@@ -179,21 +180,22 @@ public final class TravelScale {
     return labels(x -> Figures.text(x / span * 100, 3));
   }
 
-  private String labels(java.util.function.DoubleFunction<String> text) {
-    char[] line = " ".repeat(WIDTH + 4).toCharArray();
+  /** A label gives way by a column to its neighbour, and is left out where that is not enough. */
+  private String labels(DoubleFunction<String> text) {
+    StringBuilder line = new StringBuilder(" ".repeat(WIDTH + 4));
     for (double x : tickPositions()) {
       String label = text.apply(x);
-      int from = tickColumn(x) - label.length() / 2;
-      from = Math.max(0, Math.min(from, line.length - label.length()));
-      if (String.valueOf(
-              line,
-              Math.max(0, from - 1),
-              Math.min(line.length - Math.max(0, from - 1), label.length() + 2))
-          .isBlank()) {
-        label.getChars(0, label.length(), line, from);
+      int centred = tickColumn(x) - label.length() / 2;
+      for (int shift : new int[] {0, 1, -1}) {
+        int from = Math.max(0, Math.min(centred + shift, line.length() - label.length()));
+        int to = from + label.length();
+        if (line.substring(Math.max(0, from - 1), Math.min(line.length(), to + 1)).isBlank()) {
+          line.replace(from, to, label);
+          break;
+        }
       }
     }
-    return String.valueOf(line).stripTrailing();
+    return line.toString().stripTrailing();
   }
 
   /** Stops first, so that their labels are never the ones to give way. */
