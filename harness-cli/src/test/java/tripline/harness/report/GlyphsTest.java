@@ -31,8 +31,8 @@ class GlyphsTest {
     assertThat(Figures.text(0.30000000000000004)).isEqualTo("0.3");
     assertThat(Figures.text(12345.6)).isEqualTo("12350");
     assertThat(Figures.text(-0.0)).isEqualTo("0");
-    assertThat(Wrapped.lines("  covers 1.613 % of it", 15, "    "))
-        .containsExactly("  covers", "    1.613 % of it");
+    assertThat(Wrapped.lines("  covers 1.613 % so", 15, "    "))
+        .containsExactly("  covers", "    1.613 % so");
     assertThat(Wrapped.lines("aaaaaaaaaa bb", 5, "")).containsExactly("aaaaaaaaaa", "bb");
   }
 }
