@@ -10,6 +10,7 @@ module tripline.core {
   exports tripline;
   exports tripline.csv;
   exports tripline.job;
+  exports tripline.link;
   exports tripline.measure;
   exports tripline.reduce;
   exports tripline.result;
