@@ -21,14 +21,36 @@ public final class Actuator {
   private final List<TrueMark> marks = new ArrayList<>();
   private final boolean[] torqueOpen = new boolean[2];
   private final double[] wall;
+  private final List<Double> adjusted = new ArrayList<>();
   private int stroke = -1;
   private long initially;
 
   /** Stands at {@code xTurns} at time 0, play taken up as after closing. */
   public Actuator(ActuatorPlan plan, double xTurns, Rng rng) {
+    this(plan, xTurns, xTurns, rng);
+  }
+
+  /**
+   * The same actuator as another recording left it: where it stands, cams as shifted, at time 0
+   * again.
+   */
+  public Actuator(Actuator before, Rng rng) {
+    this(before.plan, before.handwheel(), before.drive(), rng);
+    stroke = before.stroke;
+    System.arraycopy(before.wall, 0, wall, 0, wall.length);
+    System.arraycopy(before.shift, 0, shift, 0, shift.length);
+    for (int i = 0; i < followers.length; i++) {
+      System.arraycopy(
+          before.followers[i].above, 0, followers[i].above, 0, followers[i].above.length);
+    }
+    System.arraycopy(before.torqueOpen, 0, torqueOpen, 0, torqueOpen.length);
+    firstState();
+  }
+
+  private Actuator(ActuatorPlan plan, double handwheelTurns, double xTurns, Rng rng) {
     this.plan = plan;
     this.rng = rng;
-    path = new Path(plan.lostMotionTurns(), xTurns);
+    path = new Path(plan.lostMotionTurns(), handwheelTurns, xTurns);
     shift = new double[plan.cams().size()];
     wall = new double[] {0, plan.spanTurns()};
     followers =
@@ -40,13 +62,22 @@ public final class Actuator {
                 })
             .toArray(Follower[]::new);
     reported = new boolean[followers.length];
+    firstState();
+  }
+
+  private void firstState() {
+    initially = 0;
     for (int i = 0; i < followers.length; i++) {
       reported[i] = state(i);
       initially |= reported[i] ? 1L << i : 0;
     }
-    for (String torque : List.of(plan.aux().torqueClosing(), plan.aux().torqueOpening())) {
-      initially |= torque.isEmpty() ? 0 : 1L << plan.channels().lastIndexOf(torque);
-    }
+    torqueState(End.CLOSED, plan.aux().torqueClosing());
+    torqueState(End.OPEN, plan.aux().torqueOpening());
+  }
+
+  private void torqueState(End end, String channel) {
+    boolean closed = !channel.isEmpty() && !torqueOpen(end);
+    initially |= closed ? 1L << plan.channels().lastIndexOf(channel) : 0;
   }
 
   public ActuatorPlan plan() {
@@ -167,6 +198,7 @@ public final class Actuator {
     int c = plan.cams().indexOf(plan.cam(cam));
     double from = shift[c];
     int steps = (int) Math.round(seconds / Path.STEP_S);
+    adjusted.add(path.durationS() + seconds);
     for (int k = 1; k <= steps; k++) {
       shift[c] = from + byTurns * k / steps;
       path.append(path.lastHandwheel(), 0);
@@ -222,6 +254,11 @@ public final class Actuator {
     List<TrueChange> sorted = new ArrayList<>(changes);
     sorted.sort(Comparator.comparingDouble(TrueChange::timeS));
     return sorted;
+  }
+
+  /** Times at which an adjustment was done. */
+  public List<Double> adjustedS() {
+    return List.copyOf(adjusted);
   }
 
   /** Marks in order of time. */

@@ -1,5 +1,7 @@
 package tripline.truth;
 
+import java.util.EnumSet;
+import java.util.Set;
 import tripline.job.Direction;
 import tripline.job.End;
 import tripline.job.Role;
@@ -10,11 +12,18 @@ public final class MotorDrive {
   private final Actuator actuator;
   private final MotorPlan plan;
   private final double phase;
+  private final Set<End> torqueSeated = EnumSet.noneOf(End.class);
 
   public MotorDrive(Actuator actuator, MotorPlan plan, Rng rng) {
     this.actuator = actuator;
     this.plan = plan;
     phase = rng.uniform(0, 2 * Math.PI);
+  }
+
+  /** At this end the limit contact only tells the position: the torque contact stops the motor. */
+  public MotorDrive seatsOnTorque(End end) {
+    torqueSeated.add(end);
+    return this;
   }
 
   /** Runs toward an end until its limit or torque contact stops it. */
@@ -103,7 +112,7 @@ public final class MotorDrive {
 
   private boolean limitOpen(End end) {
     int contact = limit(end);
-    return contact >= 0 && !actuator.state(contact);
+    return !torqueSeated.contains(end) && contact >= 0 && !actuator.state(contact);
   }
 
   private int limit(End end) {

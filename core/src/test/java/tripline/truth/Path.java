@@ -19,8 +19,13 @@ public final class Path {
 
   /** Begins at rest at time 0 with the drive at {@code x}, play taken up as after closing. */
   Path(double lostMotionTurns, double xTurns) {
+    this(lostMotionTurns, xTurns, xTurns);
+  }
+
+  /** Begins at rest at time 0; {@code 0 <= handwheel - x <= lost motion}. */
+  Path(double lostMotionTurns, double handwheelTurns, double xTurns) {
     this.lostMotionTurns = lostMotionTurns;
-    h[0] = xTurns;
+    h[0] = handwheelTurns;
     x[0] = xTurns;
     nodes = 1;
   }
