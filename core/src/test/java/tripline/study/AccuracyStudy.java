@@ -4,6 +4,7 @@ import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
+import tripline.reduce.Reduction;
 import tripline.reduce.ReductionSettings;
 import tripline.reduce.Trace;
 import tripline.sample.SampleSink;
@@ -81,29 +82,17 @@ public final class AccuracyStudy {
   }
 
   static Reducer reduction(ReductionSettings settings) {
-    try {
-      Object made =
-          Class.forName("tripline.reduce.Reduction")
-              .getConstructor(ReductionSettings.class)
-              .newInstance(settings);
-      var finish = made.getClass().getMethod("finish");
-      return new Reducer() {
-        @Override
-        public SampleSink sink() {
-          return (SampleSink) made;
-        }
+    Reduction reduction = new Reduction(settings);
+    return new Reducer() {
+      @Override
+      public SampleSink sink() {
+        return reduction;
+      }
 
-        @Override
-        public Trace finish() {
-          try {
-            return (Trace) finish.invoke(made);
-          } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(e);
-          }
-        }
-      };
-    } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException(e);
-    }
+      @Override
+      public Trace finish() {
+        return reduction.finish();
+      }
+    };
   }
 }

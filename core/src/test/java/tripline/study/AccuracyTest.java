@@ -1,0 +1,54 @@
+package tripline.study;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import tripline.truth.LoggerPlan;
+
+/**
+ * A small accuracy study with fixed seeds. Bounds allow three standard deviations of what so few
+ * changes can tell; the full study is {@link AccuracyStudy}.
+ */
+class AccuracyTest {
+  private static final int RUNS = 6;
+
+  private static ChangeScore pooled(Cell.Motion motion, double[] noises, double[] resolutions) {
+    ChangeStudy study =
+        new ChangeStudy(
+            AccuracyStudy::reduction,
+            LoggerPlan.Inputs.LATCHED,
+            new Cell.Motion[] {motion},
+            new double[] {50, 200, 1000},
+            noises,
+            resolutions);
+    ChangeScore all = new ChangeScore();
+    study.run(1, RUNS).values().forEach(all::merge);
+    assertThat(all.missed()).as("missed").isZero();
+    assertThat(all.invented).as("invented").isZero();
+    return all;
+  }
+
+  @Test
+  void straightMotionComesNearTheFloor() {
+    ChangeScore all =
+        pooled(Cell.Motion.STRAIGHT, new double[] {0.001, 0.01}, new double[] {0.0005});
+    assertThat(all.truths).isEqualTo(RUNS * 6 * 2 * Run.CONTACTS);
+    // rms of some 500 degrees of freedom is known to 3 %
+    assertThat(all.overFloor()).isLessThan(1.15 * 1.09);
+    assertThat(all.coverage()).isBetween(0.92, 0.98);
+  }
+
+  @Test
+  void handRippleCostsLittle() {
+    ChangeScore all = pooled(Cell.Motion.RIPPLE, new double[] {0.001}, new double[] {0.0005});
+    assertThat(all.overFloor()).isLessThan(1.6);
+    assertThat(all.coverage()).isBetween(0.90, 0.99);
+  }
+
+  @Test
+  void coarseCountsAreBeatenByTheirMoments() {
+    ChangeScore all = pooled(Cell.Motion.STRAIGHT, new double[] {0.001}, new double[] {1 / 24.0});
+    assertThat(all.rms()).isLessThan(1 / 24.0 / 8);
+    assertThat(all.coverage()).isBetween(0.91, 0.99);
+  }
+}
