@@ -1,0 +1,118 @@
+package tripline.harness.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import tripline.harness.report.Ink.Tone;
+import tripline.job.JobSheet;
+import tripline.measure.Decision;
+import tripline.result.Result;
+import tripline.result.Result.CamResult;
+import tripline.result.Result.ContactResult;
+import tripline.result.Result.FindingResult;
+import tripline.result.Result.RecordingResult;
+
+/** The decision, which valve, what it rests on and, where it is not accepted, on whose account. */
+final class HeadText {
+  private static final int LABEL = 11;
+  private static final int MOST_CONTACTS = 3;
+  private static final int MOST_TAG = 40;
+
+  private HeadText() {}
+
+  static void write(Page page, Result result, JobSheet sheet) {
+    int tag = Math.min(MOST_TAG, Columns.width(page.safe(result.tag()))) + 3;
+    page.row(
+        new Page.Cell(verdict(result.decision()), LABEL, Page.tone(result.decision())),
+        Page.head(result.tag(), tag),
+        Page.cell(sheet.job().description(), Page.WIDTH - LABEL - tag));
+    page.labelled("", LABEL, Tone.BODY, basis(result, sheet));
+    List<String> why = why(result);
+    if (!why.isEmpty()) {
+      page.labelled("because", LABEL, Tone.BODY, String.join(", ", why));
+    }
+  }
+
+  static String verdict(Decision decision) {
+    return switch (decision) {
+      case ACCEPT -> "ACCEPTED";
+      case REJECT -> "REJECTED";
+      case UNDECIDED -> "UNDECIDED";
+    };
+  }
+
+  private static String basis(Result result, JobSheet sheet) {
+    List<String> parts = new ArrayList<>();
+    if (!sheet.job().workOrder().isEmpty()) {
+      parts.add("order " + sheet.job().workOrder());
+    }
+    for (String drive : List.of("hand", "motor")) {
+      List<RecordingResult> by =
+          result.recordings().stream().filter(r -> r.drive().equals(drive)).toList();
+      if (!by.isEmpty()) {
+        int strokes = by.stream().mapToInt(r -> r.strokes().size()).sum();
+        parts.add(
+            counted(strokes, "stroke") + " by " + drive + " in " + counted(by.size(), "recording"));
+      }
+    }
+    int settings = result.settings().size();
+    if (settings > 1) {
+      parts.add("setting " + settings + " of " + settings + " is judged");
+    }
+    return String.join("; ", parts);
+  }
+
+  static String counted(int count, String what) {
+    return count + " " + what + (count == 1 ? "" : "s");
+  }
+
+  private static List<String> why(Result result) {
+    return switch (result.decision()) {
+      case ACCEPT -> List.of();
+      case REJECT -> {
+        List<String> faults =
+            result.findings().stream()
+                .filter(f -> f.severity().equals("fault"))
+                .map(HeadText::name)
+                .distinct()
+                .toList();
+        yield faults.isEmpty() ? those(result, Decision.REJECT) : faults;
+      }
+      case UNDECIDED -> those(result, Decision.UNDECIDED);
+    };
+  }
+
+  private static String name(FindingResult finding) {
+    String whose = finding.contact() != null ? finding.contact() : finding.cam();
+    return whose == null ? finding.code() : finding.code() + " (" + whose + ")";
+  }
+
+  /** All that was decided so. */
+  private static List<String> those(Result result, Decision decision) {
+    List<String> open = new ArrayList<>();
+    for (EndView end : EndView.both(result)) {
+      if (end.result().decision() == decision) {
+        open.add(end.name() + " end");
+      }
+    }
+    result.cams().stream()
+        .filter(c -> c.decision() == decision)
+        .map(HeadText::name)
+        .forEach(open::add);
+    List<String> contacts =
+        result.contacts().stream()
+            .filter(c -> c.decision() == decision)
+            .map(ContactResult::contact)
+            .toList();
+    if (contacts.size() <= MOST_CONTACTS) {
+      open.addAll(contacts);
+    } else {
+      open.add(counted(contacts.size(), "contact"));
+    }
+    return List.of(Page.word(decision).toLowerCase(Locale.ROOT) + ": " + String.join(", ", open));
+  }
+
+  private static String name(CamResult cam) {
+    return "cam " + cam.cam() + (cam.edge() == null ? "" : " " + cam.edge());
+  }
+}
