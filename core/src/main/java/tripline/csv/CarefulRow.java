@@ -112,7 +112,7 @@ final class CarefulRow {
   private long number() throws Refused {
     if (!decimal.parse(cells.text(), cells.from(), cells.to(), decimalMark)) {
       throw cells.refuse(
-          shown() + " is no time", "expected a number of " + layout.timeUnit().word() + hint());
+          shown() + " is no time", "expected a number of " + layout.timeUnit().plural() + hint());
     }
     long number = decimal.toNanos(layout.timeUnit().decimalsToNs());
     if (number == Decimal.OUT_OF_RANGE) {
@@ -166,6 +166,10 @@ final class CarefulRow {
   }
 
   private Refused unequal(int at) {
+    if (row.bytes()[row.from()] == '#') {
+      return row.refuse(
+          row.from(), "metadata line among the rows", "expected it before the header");
+    }
     int count = cells.count();
     String cellCount = count == 1 ? "1 cell" : count + " cells";
     String what =

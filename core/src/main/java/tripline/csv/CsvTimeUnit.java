@@ -4,18 +4,20 @@ import java.util.Optional;
 
 /** What the time column of a recording holds. */
 public enum CsvTimeUnit {
-  S("s", 9),
-  MS("ms", 6),
-  US("us", 3),
-  NS("ns", 0),
+  S("s", "seconds", 9),
+  MS("ms", "milliseconds", 6),
+  US("us", "microseconds", 3),
+  NS("ns", "nanoseconds", 0),
   /** RFC 3339 stamps. */
-  ISO("iso", 0);
+  ISO("iso", "stamps", 0);
 
   private final String word;
+  private final String plural;
   private final int decimalsToNs;
 
-  CsvTimeUnit(String word, int decimalsToNs) {
+  CsvTimeUnit(String word, String plural, int decimalsToNs) {
     this.word = word;
+    this.plural = plural;
     this.decimalsToNs = decimalsToNs;
   }
 
@@ -32,6 +34,11 @@ public enum CsvTimeUnit {
       }
     }
     return Optional.empty();
+  }
+
+  /** The unit in a message. */
+  String plural() {
+    return plural;
   }
 
   /** How many decimal places to the right a number in this unit moves to become nanoseconds. */

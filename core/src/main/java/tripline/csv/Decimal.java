@@ -129,7 +129,7 @@ final class Decimal {
     }
     long n;
     if (power > 0) {
-      if (power > 18 || significand > MOST[power]) {
+      if (anyDropped || power > 18 || significand > MOST[power]) {
         return OUT_OF_RANGE;
       }
       n = significand * TENS[power];

@@ -3,11 +3,15 @@ package tripline.csv;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import tripline.sample.Channels;
 
 /** Reads the row of column names and holds it against what is wanted. */
 final class HeaderRow {
+  /** How many column names a message repeats. */
+  private static final int MOST_SHOWN = 6;
+
   private final CsvLayout layout;
   private final CsvRequest request;
   private final Row row;
@@ -105,14 +109,28 @@ final class HeaderRow {
           case Columns.POSITION -> "position column ";
           default -> "contact column ";
         };
-    Optional<String> nearest = Nearest.to(name, names);
+    List<String> unused = names.stream().filter(n -> !n.isEmpty() && !wanted(n)).toList();
+    Optional<String> nearest = Nearest.to(name, unused);
     int at = nearest.map(n -> starts.get(names.indexOf(n))).orElse(row.from());
     throw row.refuse(
         at,
         "no " + role + Utf8.shown(name),
         nearest
             .map(n -> "expected it in the header, the nearest name there is " + Utf8.shown(n))
-            .orElse("expected it in the header"));
+            .orElseGet(() -> "expected it in the header, which has " + columns()));
+  }
+
+  private String columns() {
+    String columns =
+        names.stream().limit(MOST_SHOWN).map(Utf8::shown).collect(Collectors.joining(", "));
+    return names.size() > MOST_SHOWN ? columns + " and more" : columns;
+  }
+
+  private boolean wanted(String name) {
+    return name.equals(layout.time())
+        || name.equals(layout.position())
+        || name.equals(CsvLayout.MARK)
+        || request.channels().indexOf(name) >= 0;
   }
 
   private Optional<Character> otherSeparator() {

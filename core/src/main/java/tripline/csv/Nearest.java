@@ -11,13 +11,13 @@ final class Nearest {
 
   private Nearest() {}
 
-  /** The nearest of the names, the first of equals; none where there is no name at all. */
+  /** The nearest of the names, the first of equals; none where no name has a letter in place. */
   static Optional<String> to(String wanted, List<String> names) {
     String best = null;
     int bestDistance = Integer.MAX_VALUE;
     for (String name : names) {
-      int d = name.isEmpty() ? Integer.MAX_VALUE : distance(folded(wanted), folded(name));
-      if (d < bestDistance) {
+      int d = distance(folded(wanted), folded(name));
+      if (d < bestDistance && d < Math.max(folded(wanted).length(), folded(name).length())) {
         best = name;
         bestDistance = d;
       }

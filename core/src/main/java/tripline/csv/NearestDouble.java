@@ -84,6 +84,7 @@ final class NearestDouble {
   /** Powers of five, each scaled by a power of two to 128 bits; made on first use. */
   private static final class Fives {
     static final int MOST = 64;
+    private static final int LAST_IN_64_BITS = 27;
     static final long[] HIGH = new long[2 * MOST + 1];
     static final long[] LOW = new long[2 * MOST + 1];
 
@@ -95,14 +96,17 @@ final class NearestDouble {
       }
     }
 
-    /** Truncated for positive powers, the reciprocal rounded up for negative ones. */
+    /**
+     * Truncated for positive powers; for negative ones the reciprocal, rounded up in its last bit
+     * as long as five to that power fits 64 bits (so that exact halves are seen), truncated beyond.
+     */
     private static BigInteger scaled(int e) {
       BigInteger five = BigInteger.valueOf(5).pow(Math.abs(e));
       if (e >= 0) {
         return fit(five);
       }
-      BigInteger one = BigInteger.ONE.shiftLeft(2 * five.bitLength() + 128);
-      return fit(one.divide(five).add(BigInteger.ONE));
+      int bits = e >= -LAST_IN_64_BITS ? five.bitLength() + 127 : 2 * five.bitLength() + 128;
+      return fit(BigInteger.ONE.shiftLeft(bits).divide(five).add(BigInteger.ONE));
     }
 
     private static BigInteger fit(BigInteger n) {

@@ -1,0 +1,157 @@
+package tripline.csv;
+
+import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.CsvRecordHandler;
+import java.io.BufferedOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import tripline.sample.Channels;
+import tripline.sample.ContactState;
+import tripline.sample.Mark;
+import tripline.sample.SampleSink;
+
+/**
+ * Reads a recording as a whole process would, by this reader or by FastCSV with {@code
+ * parseDouble}, counting contact edges: {@code make FILE MEGABYTES}, {@code ours FILE} or {@code
+ * fastcsv FILE}.
+ */
+public final class Throughput {
+  private static final int CONTACTS = 16;
+  private static final int BUFFER_BYTES = 256 * 1024;
+
+  private Throughput() {}
+
+  /** Does what the first argument says with the file that the second one names. */
+  public static void main(String[] arguments) throws IOException {
+    Path file = Path.of(arguments[1]);
+    long start = System.nanoTime();
+    String said =
+        switch (arguments[0]) {
+          case "make" -> make(file, Long.parseLong(arguments[2]) * 1_000_000);
+          case "ours" -> ours(file);
+          case "fastcsv" -> fastCsv(file);
+          default -> throw new IllegalArgumentException(arguments[0]);
+        };
+    double seconds = (System.nanoTime() - start) / 1e9;
+    System.out.printf(
+        "%s: %s, %.3f s, %.0f MB/s%n",
+        arguments[0], said, seconds, Files.size(file) / seconds / 1e6);
+  }
+
+  /** A hand stroke at 1 kHz, a contact changing now and then. */
+  static String make(Path file, long bytes) throws IOException {
+    Random random = new Random(7);
+    boolean[] states = new boolean[CONTACTS];
+    long written = 0;
+    long rows = 0;
+    try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file), 1 << 16)) {
+      StringBuilder line = new StringBuilder("time,position");
+      IntStream.rangeClosed(1, CONTACTS).forEach(i -> line.append(",k").append(i));
+      line.append(",mark\n");
+      double x = 0;
+      while (written < bytes) {
+        byte[] row = line.toString().getBytes(StandardCharsets.US_ASCII);
+        out.write(row);
+        written += row.length;
+        line.setLength(0);
+        x += 0.0005 * (1 + Math.sin(rows / 700.0));
+        long tenths = Math.round((x % 31) * 1e4 + random.nextGaussian() * 5);
+        line.append(rows / 1000).append('.').append(String.valueOf(1000 + rows % 1000), 1, 4);
+        line.append(',').append(tenths / 1e4);
+        if (random.nextInt(200) == 0) {
+          states[random.nextInt(CONTACTS)] ^= true;
+        }
+        for (boolean state : states) {
+          line.append(state ? ",1" : ",0");
+        }
+        line.append(",\n");
+        rows++;
+      }
+    }
+    return rows + " rows";
+  }
+
+  static String ours(Path file) throws IOException {
+    Edges edges = new Edges();
+    List<String> names = IntStream.rangeClosed(1, CONTACTS).mapToObj(i -> "k" + i).toList();
+    CsvReader reader = new CsvReader(CsvLayout.DEFAULT, CsvRequest.all(new Channels(names)), edges);
+    byte[] buffer = new byte[BUFFER_BYTES];
+    try (InputStream in = Files.newInputStream(file)) {
+      for (int n = in.read(buffer); n >= 0; n = in.read(buffer)) {
+        if (reader.accept(buffer, 0, n).isPresent()) {
+          break;
+        }
+      }
+    }
+    return reader
+        .finish()
+        .map(CsvFault::message)
+        .orElseGet(() -> edges.rows + " rows, " + edges.edges + " edges, sum " + edges.sum);
+  }
+
+  static String fastCsv(Path file) throws IOException {
+    Edges edges = new Edges();
+    try (de.siegmar.fastcsv.reader.CsvReader<CsvRecord> reader =
+        de.siegmar.fastcsv.reader.CsvReader.builder()
+            .allowUnclosedQuote(false)
+            .build(CsvRecordHandler.of(), file)) {
+      boolean header = true;
+      for (CsvRecord record : reader) {
+        if (header) {
+          header = false;
+          continue;
+        }
+        long closed = 0;
+        for (int i = 0; i < CONTACTS; i++) {
+          closed |= record.getField(2 + i).equals("1") ? 1L << i : 0;
+        }
+        long ns = (long) (Double.parseDouble(record.getField(0)) * 1e9);
+        edges.onRow(ns, Double.parseDouble(record.getField(1)), -1L >>> (64 - CONTACTS), closed);
+      }
+    }
+    return edges.rows + " rows, " + edges.edges + " edges, sum " + edges.sum;
+  }
+
+  private static final class Edges implements CsvEvents, SampleSink {
+    private long rows;
+    private long edges;
+    private long last;
+    private double sum;
+
+    @Override
+    public SampleSink onHeader(CsvHeader header) {
+      return this;
+    }
+
+    @Override
+    public SampleSink onStepBack(long line, long fromNs, long toNs) {
+      return this;
+    }
+
+    @Override
+    public void onRow(long timeNs, double reading, long known, long closed) {
+      rows++;
+      sum += reading;
+      if (closed != last) {
+        edges += Long.bitCount(closed ^ last);
+        last = closed;
+      }
+    }
+
+    @Override
+    public void onEdge(long timeNs, long resolutionNs, int channel, ContactState state) {}
+
+    @Override
+    public void onMark(long timeNs, Mark mark, String text) {}
+
+    @Override
+    public void onLoss(long fromNs, long toNs, long samples) {}
+  }
+}
