@@ -11,8 +11,16 @@ import java.util.List;
  * never per reading.
  */
 final class MotionTracker {
-  /** Least width of a block, ns. */
-  private static final long BLOCK_NS = 25_000_000;
+  /** Width of a block, ns: the least, and the most that noise may stretch it to. */
+  private static final long LEAST_BLOCK_NS = 25_000_000;
+
+  private static final long MOST_BLOCK_NS = 100_000_000;
+
+  /** Noise of a block mean that blocks are stretched for, handwheel turns. */
+  private static final double WANTED_NOISE_TURNS = 0.001;
+
+  /** Spread that the block means of an hour's rest stay within, in standard deviations. */
+  private static final double REST_SIGMAS = 9;
 
   /** Least band, handwheel turns: below this nobody can feel motion. */
   private static final double LEAST_BAND_TURNS = 0.004;
@@ -40,6 +48,7 @@ final class MotionTracker {
   private final int[] blockCount = new int[BLOCKS];
   private long blocks;
 
+  private long blockNs = LEAST_BLOCK_NS;
   private long openFrom;
   private long openTo;
   private double openSum;
@@ -82,7 +91,7 @@ final class MotionTracker {
 
   /** A reading at a time. Hot: closes a block some forty times a second, else adds. */
   void onReading(long timeNs, double reading) {
-    if (openCount > 0 && timeNs - openFrom >= BLOCK_NS) {
+    if (openCount > 0 && timeNs - openFrom >= blockNs) {
       closeBlock();
     }
     if (openCount == 0) {
@@ -102,15 +111,23 @@ final class MotionTracker {
     blockMean[at] = openOrigin + openSum / openCount;
     blockCount[at] = openCount;
     blocks++;
+    stretchBlocks(at);
     openCount = 0;
     onBlock(at);
+  }
+
+  private void stretchBlocks(int at) {
+    double wanted = noise.noise() * turnsPerUnit / WANTED_NOISE_TURNS;
+    double interval = (double) (blockTo[at] - blockFrom[at]) / Math.max(1, openCount - 1);
+    long width = (long) Math.min(MOST_BLOCK_NS, wanted * wanted * interval);
+    blockNs = Math.max(LEAST_BLOCK_NS, width);
   }
 
   /** Widest spread of block means that still counts as standing still, reading units. */
   double band() {
     double quantum = noise.quantum();
     double block = noise.noise() / Math.sqrt(Math.max(1, noise.usualCount()));
-    return Math.max(Math.max(1.5 * quantum, 6 * block), LEAST_BAND_TURNS / turnsPerUnit);
+    return Math.max(Math.max(1.5 * quantum, REST_SIGMAS * block), LEAST_BAND_TURNS / turnsPerUnit);
   }
 
   long leastRestNs() {
@@ -173,6 +190,12 @@ final class MotionTracker {
     long restFrom = stillSince(band);
     if (restFrom >= 0 && blockTo[at] - restFrom >= leastRestNs()) {
       double rest = mean(restFrom);
+      if (resumesRest(rest, band)) {
+        Movement.Rest before = (Movement.Rest) movements.remove(movements.size() - 1);
+        startRest(restFrom);
+        beginNs = before.fromNs();
+        return;
+      }
       double overshoot = Math.max(0, sign * (extreme - rest) - band / 2);
       long moveFrom = beginNs;
       double from = beginReading;
@@ -189,6 +212,15 @@ final class MotionTracker {
               speeds.run(),
               withOvershoot(stop, overshoot)));
     }
+  }
+
+  /** A stir that ended where it began was no move. */
+  private boolean resumesRest(double rest, double band) {
+    return !movements.isEmpty()
+        && movements.get(movements.size() - 1) instanceof Movement.Rest before
+        && before.toNs() == beginNs
+        && Math.abs(rest - before.reading()) < band
+        && Math.abs(extreme - before.reading()) < 2 * band;
   }
 
   private static Stopping withOvershoot(Stopping s, double overshoot) {
@@ -250,6 +282,8 @@ final class MotionTracker {
   private void startRest(long fromNs) {
     state = State.RESTING;
     beginNs = fromNs;
+    strayed = false;
+    pending = -1;
     restOrigin = blockMean[(int) (blocks - 1) & MASK];
     restSum = 0;
     restCount = 0;
@@ -277,11 +311,11 @@ final class MotionTracker {
 
   private void resting(int at, double mean) {
     double band = band();
-    double lower = Math.min(low, mean);
-    double upper = Math.max(high, mean);
-    if (upper - lower <= band) {
-      low = lower;
-      high = upper;
+    double off = Math.abs(mean - restReading());
+    if (off <= band / 2 || (off <= band && !strayed)) {
+      strayed = off > band / 2;
+      low = Math.min(low, mean);
+      high = Math.max(high, mean);
       if (pending >= 0) {
         addToRest(pending);
       }
@@ -291,10 +325,14 @@ final class MotionTracker {
     // The block before may already have been on its way: it was never added to the rest's mean.
     long leftNs = pending >= 0 ? blockFrom[pending] : blockFrom[at];
     pending = -1;
+    strayed = false;
     Movement.Rest rest = rest(leftNs);
     movements.add(rest);
     startMove(leftNs, rest.reading(), mean > rest.reading() ? 1 : -1, at);
   }
+
+  /** The block before was off by more than half a band: noise once, motion if it happens again. */
+  private boolean strayed;
 
   private int pending = -1;
 

@@ -106,6 +106,7 @@ public final class Reduction implements SampleSink {
     this.cutter = new WindowCutter(ring, noise, rowRhythm);
     this.motion = new MotionTracker(settings.turnsPerUnit(), noise);
     this.bursts = new ContactBursts(settings.settleNs(), rowRhythm, new BurstSink());
+    motion.probe(new StoppingFit(ring, noise));
   }
 
   @Override
