@@ -11,8 +11,17 @@ import tripline.job.Direction;
  *
  * @param x turns
  * @param clearanceTurns a stroke that ends nearer than this may not have passed it
+ * @param known by what
  */
-record CamPlace(double x, double clearanceTurns) {
+record CamPlace(double x, double clearanceTurns, By known) {
+  /** What a place is known by. */
+  enum By {
+    /** A contact of the cam changed there. */
+    CHANGES,
+    /** The sheet alone. */
+    SHEET
+  }
+
   private static final double LEAST_CLEARANCE_TURNS = 0.05;
   private static final double NOMINAL_TOLERANCES = 3;
 
@@ -30,14 +39,15 @@ record CamPlace(double x, double clearanceTurns) {
               .max()
               .orElse(0);
       return Optional.of(
-          new CamPlace(seen[seen.length / 2], Math.max(LEAST_CLEARANCE_TURNS, 2 * range)));
+          new CamPlace(
+              seen[seen.length / 2], Math.max(LEAST_CLEARANCE_TURNS, 2 * range), By.CHANGES));
     }
     if (target.nominalX().isEmpty()) {
       return Optional.empty();
     }
     double tolerance = target.toleranceTurns().orElse(0);
     return Optional.of(
-        new CamPlace(target.nominalX().getAsDouble(), NOMINAL_TOLERANCES * tolerance));
+        new CamPlace(target.nominalX().getAsDouble(), NOMINAL_TOLERANCES * tolerance, By.SHEET));
   }
 
   private static double[] places(

@@ -61,12 +61,12 @@ final class Passings {
         .count();
   }
 
+  /** Where no contact of the cam shows its place, only a full stroke is certain to have passed. */
   private boolean passes(TripTarget target, Passage passage) {
     Optional<CamPlace> place = CamPlace.of(target, contacts, passage.stroke().direction());
-    boolean clear =
-        place.isPresent()
-            && passage.passes(place.orElseThrow().x(), place.orElseThrow().clearanceTurns());
-    return passage.stroke().full() || clear;
+    boolean clear = place.filter(p -> passage.passes(p.x(), p.clearanceTurns())).isPresent();
+    boolean shown = place.filter(p -> p.known() == CamPlace.By.CHANGES).isPresent();
+    return clear || (!shown && passage.stroke().full());
   }
 
   private boolean lossWithin(Stroke stroke) {

@@ -7,10 +7,11 @@ import tripline.reduce.Trace;
 import tripline.sample.ContactState;
 
 /** The settled state of a channel at a time: its first state and what changed it since. */
-final class StateHistory {
+public final class StateHistory {
   private final Development development;
 
-  StateHistory(Development development) {
+  /** States of all recordings of a development. */
+  public StateHistory(Development development) {
     this.development = development;
   }
 
@@ -20,7 +21,7 @@ final class StateHistory {
    * @param timeS s from the recording's first stamp
    * @return empty where the channel had not been read yet
    */
-  Optional<ContactState> at(int recording, int channel, double timeS) {
+  public Optional<ContactState> at(int recording, int channel, double timeS) {
     Optional<ContactState> state = first(recording, channel);
     for (Trip trip : development.trips()) {
       if (trip.recording() == recording && trip.channel() == channel && trip.timeS() <= timeS) {

@@ -2,11 +2,13 @@ package tripline.verdict;
 
 import java.util.List;
 import java.util.stream.IntStream;
-import tripline.assess.AsBuilt;
 import tripline.assess.Assessment;
 import tripline.assess.SettingJudgement;
 import tripline.develop.Development;
+import tripline.develop.DevelopmentChart;
 import tripline.develop.Setting;
+import tripline.finding.Finding;
+import tripline.finding.Findings;
 import tripline.result.Result;
 import tripline.result.Result.AsFound;
 import tripline.result.Result.FindingResult;
@@ -19,11 +21,12 @@ public final class Verdict {
   /** The result of a development. */
   public static Result of(Development development) {
     Assessment assessment = Assessment.of(development);
-    List<FindingResult> findings = List.of();
+    List<Finding> seen = Findings.of(assessment);
+    List<FindingResult> findings = seen.stream().map(FindingResults::of).toList();
     SettingJudgement judged = assessment.judged();
-    AsBuilt asBuilt = new AsBuilt(development, judged.number());
+    DevelopmentChart chart = DevelopmentChart.of(development, judged.number());
     return new Result(
-        Whole.decide(assessment, findings),
+        Whole.decide(assessment, seen),
         development.sheet().job().tag(),
         IntStream.range(0, development.recordings().size())
             .mapToObj(i -> RecordingResults.of(assessment, i))
@@ -32,7 +35,9 @@ public final class Verdict {
         development.settings().stream().map(s -> setting(s, judged.number())).toList(),
         development.trips().stream().map(t -> ChangeResults.of(t, development.sheet())).toList(),
         judged.cams().stream().map(c -> CamResults.of(c, development)).toList(),
-        judged.contacts().stream().map(c -> ContactResults.of(c, asBuilt)).toList(),
+        judged.contacts().stream()
+            .map(c -> ContactResults.of(c, development.sheet(), chart))
+            .toList(),
         EndResults.of(judged),
         findings,
         assessment.settings().stream()

@@ -5,9 +5,10 @@ import tripline.assess.Assessment;
 import tripline.assess.CamJudgement;
 import tripline.assess.ContactJudgement;
 import tripline.assess.SettingJudgement;
+import tripline.finding.Finding;
+import tripline.finding.Severity;
 import tripline.job.Role;
 import tripline.measure.Decision;
-import tripline.result.Result.FindingResult;
 
 /**
  * Decision of the whole: reject if anything required is rejected or a finding is a fault; else
@@ -15,12 +16,9 @@ import tripline.result.Result.FindingResult;
  * contact and trip point that is wired; spares and cams that carry nothing else are not.
  */
 final class Whole {
-  /** Severity of a finding that rejects. */
-  private static final String FAULT = "fault";
-
   private Whole() {}
 
-  static Decision decide(Assessment assessment, List<FindingResult> findings) {
+  static Decision decide(Assessment assessment, List<Finding> findings) {
     SettingJudgement judged = assessment.judged();
     Decision decision = judged.closed().decision().and(judged.open().decision());
     for (CamJudgement cam : judged.cams()) {
@@ -29,7 +27,7 @@ final class Whole {
     for (ContactJudgement contact : judged.contacts()) {
       decision = isWired(contact) ? decision.and(contact.decision()) : decision;
     }
-    boolean fault = findings.stream().anyMatch(f -> f.severity().equals(FAULT));
+    boolean fault = findings.stream().anyMatch(f -> f.severity() == Severity.FAULT);
     return fault ? Decision.REJECT : decision;
   }
 

@@ -1,0 +1,116 @@
+package tripline.finding;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import tripline.assess.Amounts;
+import tripline.assess.Assessment;
+import tripline.reduce.Loss;
+import tripline.reduce.ReadingFault;
+import tripline.reduce.Trace;
+
+/**
+ * {@code samples-lost}, {@code position-gap}, {@code position-frozen}, {@code position-slip},
+ * {@code time-repeated}: what is wrong with a recording itself; one finding a code and recording.
+ */
+final class RecordingFaults implements Look {
+  private static final Map<ReadingFault.Kind, Code> CODES =
+      Map.of(
+          ReadingFault.Kind.SLIP, Code.POSITION_SLIP,
+          ReadingFault.Kind.FROZEN, Code.POSITION_FROZEN,
+          ReadingFault.Kind.REPEATED_STAMP, Code.TIME_REPEATED);
+
+  @Override
+  public void look(Assessment assessment, FindingSink sink) {
+    for (int i = 0; i < assessment.development().recordings().size(); i++) {
+      Trace trace = assessment.development().recordings().get(i).trace();
+      for (Loss.What what : Loss.What.values()) {
+        List<Loss> losses = trace.losses().stream().filter(l -> l.what() == what).toList();
+        if (!losses.isEmpty()) {
+          sink.onFinding(loss(i, trace, what, losses));
+        }
+      }
+      for (ReadingFault.Kind kind : ReadingFault.Kind.values()) {
+        List<ReadingFault> faults = trace.faults().stream().filter(f -> f.kind() == kind).toList();
+        if (!faults.isEmpty()) {
+          sink.onFinding(fault(assessment, i, trace, kind, faults));
+        }
+      }
+    }
+  }
+
+  private static double seconds(Trace trace, long timeNs) {
+    return (timeNs - trace.firstNs()) * 1e-9;
+  }
+
+  private static Finding loss(int recording, Trace trace, Loss.What what, List<Loss> losses) {
+    Loss first = losses.get(0);
+    double whole = losses.stream().mapToDouble(l -> (l.toNs() - l.fromNs()) * 1e-9).sum();
+    long samples =
+        losses.stream().mapToLong(Loss::samples).allMatch(n -> n >= 0)
+            ? losses.stream().mapToLong(Loss::samples).sum()
+            : -1;
+    boolean rows = what == Loss.What.ROWS;
+    Draft draft =
+        Draft.of(rows ? Code.SAMPLES_LOST : Code.POSITION_GAP)
+            .at(recording, seconds(trace, first.fromNs()))
+            .evidence("stretches", losses.size())
+            .evidence("length_s", whole);
+    if (samples >= 0) {
+      draft.evidence("samples", samples);
+    }
+    return draft.says(
+        String.format(
+            "%s are missing from recording %d in %d %s, %s in all, first at %s.",
+            rows ? (samples > 0 ? samples + " samples" : "Samples") : "Position readings",
+            recording + 1,
+            losses.size(),
+            losses.size() == 1 ? "stretch" : "stretches",
+            Amounts.seconds(whole),
+            Amounts.seconds(seconds(trace, first.fromNs()))),
+        rows
+            ? "Changes in there cannot be placed: check logger, cable and card, and repeat the"
+                + " stroke."
+            : "Check the position sensor's lead; changes in there cannot be placed.");
+  }
+
+  private static Finding fault(
+      Assessment assessment,
+      int recording,
+      Trace trace,
+      ReadingFault.Kind kind,
+      List<ReadingFault> faults) {
+    ReadingFault first = faults.get(0);
+    double from = seconds(trace, first.fromNs());
+    double turns = Math.abs(first.amount() * assessment.sheet().position().turnsPerUnit());
+    Draft draft =
+        Draft.of(java.util.Objects.requireNonNull(CODES.get(kind)))
+            .at(recording, from)
+            .evidence("times", faults.size())
+            .evidence("amount", first.amount());
+    return switch (kind) {
+      case SLIP ->
+          draft.says(
+              String.format(
+                  Locale.ROOT,
+                  "The position reading jumped by %s, %s, more than the motion explains.",
+                  Amounts.turns(turns),
+                  Text.when(recording, from)),
+              "Check the coupling of the position sensor, and touch both stops again: travel after"
+                  + " the jump is not to be relied on.");
+      case FROZEN ->
+          draft.says(
+              String.format(
+                  "The position reading stood still for %s while contacts changed, %s.",
+                  Amounts.seconds((first.toNs() - first.fromNs()) * 1e-9),
+                  Text.when(recording, from)),
+              "Check the coupling and the lead of the position sensor, and repeat the stroke.");
+      case REPEATED_STAMP ->
+          draft.says(
+              String.format(
+                  "Time stamps of recording %d are repeated, first at %s.",
+                  recording + 1, Amounts.seconds(from)),
+              "Check the logger's clock and its export.");
+    };
+  }
+}
