@@ -22,7 +22,7 @@ class AccuracyTest {
             noises,
             resolutions);
     ChangeScore all = new ChangeScore();
-    study.run(1, RUNS).values().forEach(all::merge);
+    study.run(1, RUNS).values().forEach(s -> all.merge(s.changes));
     assertThat(all.missed()).as("missed").isZero();
     assertThat(all.invented).as("invented").isZero();
     return all;
@@ -50,5 +50,24 @@ class AccuracyTest {
     ChangeScore all = pooled(Cell.Motion.STRAIGHT, new double[] {0.001}, new double[] {1 / 24.0});
     assertThat(all.rms()).isLessThan(1 / 24.0 / 8);
     assertThat(all.coverage()).isBetween(0.91, 0.99);
+  }
+
+  @Test
+  void backoffsKeepTheirWordAndLimitsAreNotAccepted() {
+    ChangeStudy study =
+        new ChangeStudy(
+                AccuracyStudy::reduction,
+                LoggerPlan.Inputs.LATCHED,
+                new Cell.Motion[] {Cell.Motion.RIPPLE},
+                new double[] {50},
+                new double[] {0.001},
+                new double[] {0.005})
+            .judging();
+    BackoffScore all = new BackoffScore();
+    study.run(1, 100).values().forEach(s -> all.merge(s.backoffs));
+    assertThat(all.count).isEqualTo(200);
+    assertThat(all.without).isLessThan(5);
+    assertThat(AccuracyStudy.covers(all.coverage(), all.count - all.without)).isTrue();
+    assertThat(all.cautious()).isTrue();
   }
 }

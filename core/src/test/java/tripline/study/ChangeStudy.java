@@ -3,11 +3,10 @@ package tripline.study;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import tripline.job.JobSheet;
 import tripline.job.SensorSide;
-import tripline.reduce.ReductionSettings;
-import tripline.sample.Channels;
+import tripline.reduce.Trace;
 import tripline.truth.Logger;
 import tripline.truth.LoggerPlan;
 import tripline.truth.Rng;
@@ -21,7 +20,8 @@ import tripline.truth.Sensor;
 final class ChangeStudy {
   private final Reducer.Maker maker;
   private final LoggerPlan.Inputs inputs;
-  private final Map<Cell, ChangeScore> scores = new LinkedHashMap<>();
+  private final Map<Cell, Score> scores = new LinkedHashMap<>();
+  private boolean judges;
 
   ChangeStudy(
       Reducer.Maker maker,
@@ -36,32 +36,38 @@ final class ChangeStudy {
       for (double rate : rates) {
         for (double noise : noises) {
           for (double resolution : resolutions) {
-            scores.put(new Cell(motion, rate, noise, resolution), new ChangeScore());
+            scores.put(new Cell(motion, rate, noise, resolution), new Score());
           }
         }
       }
     }
   }
 
+  /** Goes on to a verdict where a hand recording touched the stops. */
+  ChangeStudy judging() {
+    judges = true;
+    return this;
+  }
+
   /** Runs with these seeds; the same seeds give the same scores. */
-  Map<Cell, ChangeScore> run(int firstSeed, int runs) {
+  Map<Cell, Score> run(int firstSeed, int runs) {
     IntStream.range(firstSeed, firstSeed + runs).parallel().forEach(this::one);
     return scores;
   }
 
   private void one(int seed) {
     Map<Cell.Motion, Run> made = new EnumMap<>(Cell.Motion.class);
-    for (Map.Entry<Cell, ChangeScore> entry : scores.entrySet()) {
+    for (Map.Entry<Cell, Score> entry : scores.entrySet()) {
       Cell cell = entry.getKey();
       Run run = made.computeIfAbsent(cell.motion(), m -> Run.of(m, seed));
-      ChangeScore score = record(run, cell, seed);
+      Score score = record(run, cell, seed);
       synchronized (entry.getValue()) {
         entry.getValue().merge(score);
       }
     }
   }
 
-  private ChangeScore record(Run run, Cell cell, int seed) {
+  private Score record(Run run, Cell cell, int seed) {
     Rng rng = new Rng(seed * 1_000_003L + cell.hashCode());
     SensorSide side = rng.chance(0.5) ? SensorSide.HANDWHEEL : SensorSide.DRIVE;
     Sensor sensor =
@@ -69,25 +75,17 @@ final class ChangeStudy {
             .withScale(rng.chance(0.5) ? 1 : -1, 0)
             .withOffset(rng.uniform(0, 100), 0);
     Logger logger = new Logger(LoggerPlan.plain(cell.rateHz()).with(inputs), sensor);
-    Channels channels = new Channels(run.actuator.plan().channels());
-    Reducer reducer =
-        maker.make(
-            new ReductionSettings(
-                channels,
-                10_000_000,
-                0,
-                sensor.resolution(),
-                OptionalDouble.empty(),
-                sensor.turnsPerUnit()));
+    Run.Limit limit = rng.chance(0.5) ? Run.Limit.LOWER : Run.Limit.UPPER;
+    JobSheet sheet = run.sheet(sensor, limit);
+    Reducer reducer = maker.make(Pipeline.settings(sheet));
     logger.record(
-        run.actuator.path(),
-        run.timeline,
-        channels.size(),
-        run.actuator.marks(),
-        rng,
-        reducer.sink());
-    ChangeScore score = new ChangeScore();
-    score.add(run.actuator, logger, reducer.finish().changes());
+        run.actuator.path(), run.timeline, Run.CONTACTS, run.actuator.marks(), rng, reducer.sink());
+    Trace trace = reducer.finish();
+    Score score = new Score();
+    score.changes.add(run.actuator, logger, trace.changes());
+    if (judges && cell.motion() != Cell.Motion.STRAIGHT) {
+      score.backoffs.add(run, Pipeline.result(sheet, trace).ends());
+    }
     return score;
   }
 }

@@ -25,9 +25,10 @@ class YardstickTest {
             new double[] {50, 200},
             new double[] {noise},
             new double[] {0.0005});
-    Map<Cell, ChangeScore> scores = study.run(1, 60);
+    Map<Cell, Score> scores = study.run(1, 60);
     scores.forEach(
-        (cell, s) -> {
+        (cell, score) -> {
+          ChangeScore s = score.changes;
           assertThat(s.truths).as("%s", cell).isEqualTo(60 * 2 * Run.CONTACTS);
           assertThat(s.missed()).as("%s missed", cell).isZero();
           assertThat(s.invented).as("%s invented", cell).isZero();
