@@ -211,15 +211,26 @@ final class PlaceSolver {
     double excess =
         Math.max(1, misfit(fit) ? fit.residual[best] / Math.max(1, fit.freedom[best]) : 1);
     double u = Math.sqrt(variance * excess * (1 + RIPPLED_EXCESS * (1 - weight[0])));
-    double count = quantum / Math.sqrt(12);
-    if (fit.window.kind == FitWindow.Kind.COUNT_EDGES
-        && u > count
-        && !Double.isNaN(fit.window.nearest)) {
+    double fitted = value + fit.window.origin;
+    if (fit.window.kind == FitWindow.Kind.COUNT_EDGES && offCount(fitted, u, fit.window.nearest)) {
       return new Place(
-          fit.window.nearest, count, speed, Math.sqrt(speedVariance), fit.window.points);
+          fit.window.nearest,
+          quantum / Math.sqrt(12),
+          speed,
+          Math.sqrt(speedVariance),
+          fit.window.points);
     }
-    return new Place(
-        value + fit.window.origin, u, speed, Math.sqrt(speedVariance), fit.window.points);
+    return new Place(fitted, u, speed, Math.sqrt(speedVariance), fit.window.points);
+  }
+
+  /**
+   * A coarse encoder shows the count the position lies in: a fit that leaves it, or knows less than
+   * it, is not used.
+   */
+  private boolean offCount(double value, double u, double shown) {
+    return !Double.isNaN(shown)
+        && (u > quantum / Math.sqrt(12)
+            || Math.abs(value - shown) > 0.6 * quantum + 3 * gaugedNoise);
   }
 
   private static double[] weights(WindowFit fit, double[] joint) {
