@@ -18,9 +18,25 @@ final class BodyWriter {
 
   /** Begins with a header of sequence 0 and zeros up to the strings. */
   static BodyWriter begin(byte[] body, MessageType type) {
+    clear(body, type);
+    return new BodyWriter(body, type);
+  }
+
+  /** Writes a header of sequence 0 and zeros up to the strings or rows. */
+  static void clear(byte[] body, MessageType type) {
     Arrays.fill(body, 0, type.layout().fixedLength(), (byte) 0);
     body[Layout.TYPE] = (byte) type.code();
-    return new BodyWriter(body, type);
+  }
+
+  /**
+   * @return the length
+   * @throws IllegalArgumentException if a field is outside its range
+   */
+  static int checked(MessageType type, byte[] body, int length) {
+    if (!type.layout().holds(body, length)) {
+      throw new IllegalArgumentException(type.word() + ": a field is outside its range");
+    }
+    return length;
   }
 
   void put8(int at, int value) {
@@ -72,10 +88,7 @@ final class BodyWriter {
   }
 
   int checked() {
-    if (!type.layout().holds(body, end)) {
-      throw new IllegalArgumentException(type.word() + ": a field is outside its range");
-    }
-    return end;
+    return checked(type, body, end);
   }
 
   private int inRange(int value, int most) {

@@ -40,32 +40,29 @@ final class Cobs {
   }
 
   /**
-   * Undoes the stuffing of {@code [from, to)}, which holds no zero byte.
+   * Undoes the stuffing of {@code [from, to)}, at least one byte and none of them zero: copies
+   * everything behind the first code and turns each further code into the zero it stands for.
    *
-   * @return bytes written at the start of {@code out}, or -1 if a code reaches beyond the end
+   * @param out with room for {@code to - from} bytes
+   * @return bytes of data at the start of {@code out}, or -1 if a code reaches beyond the end
    */
   static int decode(byte[] wire, int from, int to, byte[] out) {
+    int origin = from + 1;
+    System.arraycopy(wire, origin, out, 0, to - origin);
     int at = from;
-    int written = 0;
-    while (at < to) {
+    while (true) {
       int code = wire[at] & 0xff;
       int next = at + code;
-      if (next > to) {
-        return -1;
+      if (next >= to) {
+        return next == to ? to - origin : -1;
       }
-      if (code < 24) {
-        for (int i = at + 1; i < next; i++) {
-          out[written++] = wire[i];
-        }
+      if (code == FULL) {
+        origin++;
+        System.arraycopy(wire, next + 1, out, next + 1 - origin, to - next - 1);
       } else {
-        System.arraycopy(wire, at + 1, out, written, code - 1);
-        written += code - 1;
+        out[next - origin] = 0;
       }
       at = next;
-      if (code != FULL && at < to) {
-        out[written++] = 0;
-      }
     }
-    return written;
   }
 }

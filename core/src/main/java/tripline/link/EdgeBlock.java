@@ -19,10 +19,14 @@ public final class EdgeBlock implements LinkMessage {
    * @param number edges since start before the first one, modulo 2^32
    * @param stampMicros base time, whole microseconds
    * @param fractionNs nanoseconds to add, 0-999
+   * @throws IllegalArgumentException if the fraction is outside its range
    */
   public EdgeBlock begin(long number, long stampMicros, int fractionNs) {
     this.number = number & 0xffff_ffffL;
     this.stampMicros = stampMicros;
+    if (fractionNs < 0 || fractionNs > 999) {
+      throw new IllegalArgumentException("edges: a fraction of " + fractionNs + " ns");
+    }
     this.fractionNs = fractionNs;
     edges = 0;
     return this;
@@ -54,18 +58,18 @@ public final class EdgeBlock implements LinkMessage {
 
   @Override
   public int writeBody(byte[] body) {
-    BodyWriter out = BodyWriter.begin(body, type());
-    out.put32(EdgesLayout.NUMBER, number);
-    out.put64(EdgesLayout.STAMP, stampMicros);
-    out.put16(EdgesLayout.FRACTION, fractionNs);
-    out.put8(EdgesLayout.COUNT, edges);
+    BodyWriter.clear(body, type());
+    Le.put32(body, EdgesLayout.NUMBER, number);
+    Le.put64(body, EdgesLayout.STAMP, stampMicros);
+    Le.put16(body, EdgesLayout.FRACTION, fractionNs);
+    Le.put8(body, EdgesLayout.COUNT, edges);
     int at = EdgesLayout.EDGES;
     for (int i = 0; i < edges; i++) {
       Le.put32(body, at, gapsNs[i]);
       Le.put8(body, at + EdgesLayout.EDGE_CONTACT, contacts[i] | (levels[i] << 7));
       at += EdgesLayout.EDGE_SIZE;
     }
-    return out.checked(at);
+    return BodyWriter.checked(type(), body, at);
   }
 
   /** Takes the edges of a body that a {@link LinkDecoder} handed on. */

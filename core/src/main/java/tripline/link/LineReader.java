@@ -57,7 +57,7 @@ final class LineReader {
 
   /** Length of the body, or -1. */
   private int fields(MessageType type, byte[] body) {
-    BodyWriter.begin(body, type);
+    BodyWriter.clear(body, type);
     int end = type.layout().fixedLength();
     for (int i = 0; i < type.layout().fields().size(); i++) {
       Field field = type.layout().fields().get(i);

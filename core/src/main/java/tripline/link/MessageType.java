@@ -26,6 +26,7 @@ public enum MessageType {
   QUERY(0x49);
 
   private static final int COMMANDS = 0x40;
+  private static final MessageType[] ALL = values();
   private static final @Nullable MessageType[] BY_CODE = new @Nullable MessageType[256];
 
   static {
@@ -81,7 +82,7 @@ public enum MessageType {
 
   /** The type of a name in lines, or null. */
   static @Nullable MessageType of(byte[] line, int from, int to) {
-    for (MessageType type : values()) {
+    for (MessageType type : ALL) {
       if (Ascii.equal(line, from, to, type.word)) {
         return type;
       }

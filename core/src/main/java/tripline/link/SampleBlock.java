@@ -31,10 +31,14 @@ public final class SampleBlock implements LinkMessage {
    * @param stampMicros time of the first row, 0 to 2^53 - 1
    * @param periodNs from row to row, 32 bits; 0: each row tells its own gap
    * @param known contacts sampled
+   * @throws IllegalArgumentException if the period is outside its range
    */
   public SampleBlock begin(long number, long stampMicros, long periodNs, long known) {
     this.number = number & 0xffff_ffffL;
     this.stampMicros = stampMicros;
+    if (periodNs < 0 || periodNs > 0xffff_ffffL) {
+      throw new IllegalArgumentException("samples: a period of " + periodNs + " ns");
+    }
     this.periodNs = periodNs;
     this.known = known;
     rows = 0;
@@ -117,16 +121,16 @@ public final class SampleBlock implements LinkMessage {
 
   @Override
   public int writeBody(byte[] body) {
-    BodyWriter out = BodyWriter.begin(body, type());
+    BodyWriter.clear(body, type());
     int levelsWidth = levelsWidth(levelsDiffer);
     body[Layout.FORM] = (byte) SamplesLayout.form(stepWidth, levelsWidth, gapWidth);
-    out.put32(SamplesLayout.NUMBER, number);
-    out.put64(SamplesLayout.STAMP, stampMicros);
-    out.put32(SamplesLayout.PERIOD, periodNs);
-    out.put32(SamplesLayout.POSITION, firstCount);
-    out.put64(SamplesLayout.KNOWN, known);
-    out.put64(SamplesLayout.LEVELS, levels[0]);
-    out.put16(SamplesLayout.COUNT, rows);
+    Le.put32(body, SamplesLayout.NUMBER, number);
+    Le.put64(body, SamplesLayout.STAMP, stampMicros);
+    Le.put32(body, SamplesLayout.PERIOD, periodNs);
+    Le.put32(body, SamplesLayout.POSITION, firstCount);
+    Le.put64(body, SamplesLayout.KNOWN, known);
+    Le.put64(body, SamplesLayout.LEVELS, levels[0]);
+    Le.put16(body, SamplesLayout.COUNT, rows);
     int at = SamplesLayout.ROWS;
     int before = firstCount;
     for (int i = 0; i < rows; i++) {
@@ -138,7 +142,7 @@ public final class SampleBlock implements LinkMessage {
       putLow(body, at + stepWidth + levelsWidth, gapMicros[i], gapWidth);
       at += stepWidth + levelsWidth + gapWidth;
     }
-    return out.checked(at);
+    return BodyWriter.checked(type(), body, at);
   }
 
   private static void putLow(byte[] body, int at, long value, int width) {
