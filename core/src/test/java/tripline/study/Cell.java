@@ -11,12 +11,18 @@ package tripline.study;
 record Cell(Motion motion, double rateHz, double noise, double resolution) {
   /** How the valve was moved. */
   enum Motion {
-    /** Under power at an even speed. */
+    /** Under power at an even speed, past every contact. */
     STRAIGHT,
+    /** Under power, stopped by its limit contacts: it slows down right after their change. */
+    TRIPPED,
     /** By hand: ripple with the handwheel's turn, slow wander, no pauses. */
     RIPPLE,
     /** By hand with pauses to change grip, and turning back a little after some of them. */
-    PAUSES
+    PAUSES;
+
+    boolean byHand() {
+      return this == RIPPLE || this == PAUSES;
+    }
   }
 
   static final double[] RATES_HZ = {50, 200, 1000, 5000};

@@ -83,7 +83,7 @@ final class ChangeStudy {
     Trace trace = reducer.finish();
     Score score = new Score();
     score.changes.add(run.actuator, logger, trace.changes());
-    if (judges && cell.motion() != Cell.Motion.STRAIGHT) {
+    if (judges && cell.motion().byHand()) {
       score.backoffs.add(run, Pipeline.result(sheet, trace).ends());
     }
     return score;

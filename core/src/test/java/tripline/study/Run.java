@@ -53,9 +53,12 @@ final class Run {
     Rng rng = new Rng(seed);
     ActuatorPlan plan = plan(rng.split("plan"));
     Actuator actuator = new Actuator(plan, rng.uniform(0.15, 0.3), rng.split("cams"));
-    if (motion == Cell.Motion.STRAIGHT) {
+    if (motion == Cell.Motion.STRAIGHT || motion == Cell.Motion.TRIPPED) {
       MotorPlan motor = MotorPlan.steady(rng.uniform(0.3, 1.0));
       MotorDrive drive = new MotorDrive(actuator, motor, rng.split("motor"));
+      if (motion == Cell.Motion.STRAIGHT) {
+        drive.seatsOnTorque(End.OPEN).seatsOnTorque(End.CLOSED);
+      }
       actuator.rest(1);
       drive.run(End.OPEN, plan.spanTurns() - 0.15, PoweredStroke.Cause.OPERATOR);
       actuator.rest(1);
