@@ -14,6 +14,7 @@ public final class Commands {
 
   private static Map<String, Supplier<Callable<ExitStatus>>> byName() {
     Map<String, Supplier<Callable<ExitStatus>>> commands = new LinkedHashMap<>();
+    commands.put("check", CheckCommand::new);
     commands.put("chart", ChartCommand::new);
     return commands;
   }

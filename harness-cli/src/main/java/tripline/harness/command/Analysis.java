@@ -1,0 +1,92 @@
+package tripline.harness.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
+import tripline.StrokeAnalysis;
+import tripline.harness.failure.OutputFailure;
+import tripline.harness.jobfile.JobFile;
+import tripline.harness.recording.RecordingFile;
+import tripline.harness.recording.Recordings;
+import tripline.harness.report.AnswerFile;
+import tripline.harness.report.Provenance;
+import tripline.harness.report.ReferenceFile;
+import tripline.harness.report.ResultJson;
+import tripline.measure.Decision;
+import tripline.result.Result;
+import tripline.travel.RecordingTrace;
+import tripline.travel.Reference;
+
+/**
+ * Job sheet and recordings turned into a result.
+ *
+ * @param job the sheet
+ * @param result what was found
+ * @param provenance where it comes from
+ */
+record Analysis(JobFile job, Result result, Provenance provenance) {
+  /** More threads than this wait for each other. */
+  private static final int MOST_THREADS = 64;
+
+  /** Reads and analyses what the arguments name; notices go to the command's standard error. */
+  static Analysis of(AnalysisArguments arguments, CommandLine line) {
+    if (arguments.threads() < 1 || arguments.threads() > MOST_THREADS) {
+      throw new ParameterException(
+          line, "--threads is %d, expected 1 to %d".formatted(arguments.threads(), MOST_THREADS));
+    }
+    JobFile job = JobFile.read(arguments.job());
+    @Nullable Path earlier = arguments.reference();
+    Optional<Reference> reference =
+        earlier == null
+            ? Optional.empty()
+            : Optional.of(ReferenceFile.read(earlier, job.sheet().job().tag()));
+    List<RecordingFile> files = Recordings.read(arguments.recordings(), job, arguments.threads());
+    files.forEach(file -> notices(file, line.getErr()));
+    List<RecordingTrace> traces = files.stream().flatMap(f -> f.traces().stream()).toList();
+    Provenance provenance =
+        new Provenance(
+            job.file(),
+            job.sha256(),
+            files.stream().flatMap(f -> f.traces().stream().map(t -> f.started())).toList());
+    return new Analysis(job, StrokeAnalysis.of(job.sheet(), traces, reference), provenance);
+  }
+
+  private static void notices(RecordingFile file, PrintWriter errors) {
+    String name = file.traces().get(0).name();
+    for (String notice : file.notices()) {
+      errors.println((name + ": " + notice).replaceAll("\\p{Cntrl}", "?"));
+    }
+  }
+
+  /** Writes the result file where it is wanted. */
+  void writeJson(AnalysisArguments arguments, PrintWriter out) {
+    @Nullable Path json = arguments.json();
+    if (arguments.wantsJsonOnOutput()) {
+      try {
+        ResultJson.write(result, provenance, out);
+      } catch (IOException e) {
+        throw new OutputFailure("standard output", "could not be written: " + e.getMessage());
+      }
+    } else if (json != null) {
+      AnswerFile.write(json, writer -> ResultJson.write(result, provenance, writer));
+    }
+  }
+
+  /** What the process says of the decision. */
+  ExitStatus status() {
+    return status(result.decision());
+  }
+
+  private static ExitStatus status(Decision decision) {
+    return switch (decision) {
+      case ACCEPT -> ExitStatus.ACCEPTED;
+      case REJECT -> ExitStatus.REJECTED;
+      case UNDECIDED -> ExitStatus.UNDECIDED;
+    };
+  }
+}

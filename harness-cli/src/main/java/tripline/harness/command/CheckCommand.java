@@ -1,0 +1,35 @@
+package tripline.harness.command;
+
+import java.io.PrintWriter;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+import tripline.harness.report.CheckText;
+import tripline.harness.report.TextStyle;
+
+/** Desk analysis of recordings of one setting. */
+@Command(
+    name = "check",
+    description = "Where each contact changed in these recordings, against the job sheet.")
+public final class CheckCommand implements Callable<ExitStatus> {
+  @Spec private @Nullable CommandSpec spec;
+
+  @Mixin private final AnalysisArguments arguments = new AnalysisArguments();
+
+  @Override
+  public ExitStatus call() {
+    if (spec == null) {
+      throw new IllegalStateException("called without its command line");
+    }
+    Analysis analysis = Analysis.of(arguments, spec.commandLine());
+    PrintWriter out = spec.commandLine().getOut();
+    if (arguments.wantsText()) {
+      CheckText.write(analysis.result(), analysis.job().sheet(), TextStyle.ofProcess(), out);
+    }
+    analysis.writeJson(arguments, out);
+    return analysis.status();
+  }
+}

@@ -1,0 +1,71 @@
+package tripline.harness.recording;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import tripline.harness.failure.InputFailure;
+import tripline.harness.jobfile.JobFile;
+import tripline.harness.recording.RecordingFile.Rank;
+
+/** Recordings of one job, read file by file. */
+public final class Recordings {
+  private Recordings() {}
+
+  /**
+   * Reads recordings; the result does not depend on the number of threads.
+   *
+   * @param paths in the order they were recorded
+   * @param threads files read at a time, &gt;= 1
+   * @throws InputFailure of the first file, in the order given, that cannot be used
+   */
+  public static List<RecordingFile> read(List<Path> paths, JobFile job, int threads) {
+    if (threads == 1 || paths.size() == 1) {
+      List<RecordingFile> files = new ArrayList<>();
+      for (int i = 0; i < paths.size(); i++) {
+        files.add(RecordingFile.read(paths.get(i), job, rank(i)));
+      }
+      return files;
+    }
+    ExecutorService pool = Executors.newFixedThreadPool(Math.min(threads, paths.size()));
+    try {
+      List<Future<RecordingFile>> pending = new ArrayList<>();
+      for (int i = 0; i < paths.size(); i++) {
+        Path path = paths.get(i);
+        Rank rank = rank(i);
+        pending.add(pool.submit(() -> RecordingFile.read(path, job, rank)));
+      }
+      List<RecordingFile> files = new ArrayList<>();
+      for (Future<RecordingFile> each : pending) {
+        files.add(outcome(each));
+      }
+      return files;
+    } finally {
+      pool.shutdownNow();
+    }
+  }
+
+  private static Rank rank(int index) {
+    return index == 0 ? Rank.FIRST : Rank.LATER;
+  }
+
+  private static RecordingFile outcome(Future<RecordingFile> pending) {
+    try {
+      return pending.get();
+    } catch (ExecutionException e) {
+      if (e.getCause() instanceof RuntimeException cause) {
+        throw cause;
+      }
+      if (e.getCause() instanceof Error cause) {
+        throw cause;
+      }
+      throw new IllegalStateException("a reader failed in a way it cannot", e.getCause());
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("reading was interrupted", e);
+    }
+  }
+}

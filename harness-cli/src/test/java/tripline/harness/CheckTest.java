@@ -1,0 +1,159 @@
+package tripline.harness;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The command as scripts see it: status, standard output, standard error, result file. */
+class CheckTest {
+  private static final String JOB = "src/test/resources/sheets/hand.toml";
+
+  @TempDir Path folder;
+
+  @Test
+  void aRightSettingIsAcceptedAndTheResultFileSaysWhere() throws IOException {
+    Path json = folder.resolve("r.json");
+    CommandRun run =
+        CommandRun.of(
+            "check", JOB, file("a.csv", HandStrokes.RIGHT.csv()), "--json", json.toString());
+    assertThat(run.errors()).isEmpty();
+    assertThat(run.answers()).startsWith("ACCEPTED");
+    assertThat(run.status()).isZero();
+    JsonNode result = new ObjectMapper().readTree(json.toFile());
+    assertThat(result.at("/decision").asText()).isEqualTo("accept");
+    assertThat(result.at("/recordings/0/started").asText()).isEqualTo("2026-03-02T08:14:05Z");
+    assertThat(result.at("/ends/closed/backoff/value").asDouble()).isCloseTo(0.5, within(0.02));
+    assertThat(result.at("/ends/open/backoff/value").asDouble()).isCloseTo(0.6, within(0.02));
+    assertThat(folder.toFile().list()).containsExactlyInAnyOrder("a.csv", "r.json");
+  }
+
+  @Test
+  void aCamOutOfPlaceIsRejected() throws IOException {
+    String wrong = file("a.csv", HandStrokes.RIGHT.closedBackoff(1.2).csv());
+    CommandRun run = CommandRun.of("check", JOB, wrong);
+    assertThat(run.status()).isEqualTo(1);
+    assertThat(run.answers()).startsWith("REJECTED");
+  }
+
+  @Test
+  void whatWasNotExercisedIsUndecided() throws IOException {
+    String csv = HandStrokes.RIGHT.csv();
+    String beginning = csv.lines().limit(150).reduce("", (a, b) -> a + b + "\n");
+    CommandRun run = CommandRun.of("check", JOB, file("a.csv", beginning), "--quiet");
+    assertThat(run).isEqualTo(new CommandRun(3, "", ""));
+  }
+
+  @Test
+  void quietPrintsNothingAndDashPrintsNothingElse() throws IOException {
+    String right = file("a.csv", HandStrokes.RIGHT.csv());
+    assertThat(CommandRun.of("check", "--quiet", JOB, right)).isEqualTo(new CommandRun(0, "", ""));
+    CommandRun dash = CommandRun.of("check", JOB, right, "--json", "-");
+    CommandRun both = CommandRun.of("check", "--quiet", JOB, right, "--json", "-");
+    assertThat(dash).isEqualTo(both);
+    assertThat(new ObjectMapper().readTree(dash.answers()).at("/format").asInt()).isEqualTo(1);
+  }
+
+  @Test
+  void threadsChangeNothing() throws IOException {
+    List<String> files =
+        List.of(
+            file("a.csv", HandStrokes.RIGHT.csv()),
+            file("b.csv", HandStrokes.RIGHT.rate(333).csv()),
+            file("c.csv", HandStrokes.RIGHT.closedBackoff(0.52).csv()));
+    CommandRun one = check(files, "--json", "-");
+    assertThat(check(files, "--json", "-", "--threads", "3")).isEqualTo(one);
+    assertThat(new ObjectMapper().readTree(one.answers()).at("/recordings")).hasSize(3);
+  }
+
+  @Test
+  void theFirstFileThatCannotBeUsedIsNamedWhateverTheThreads() throws IOException {
+    List<String> files =
+        List.of(
+            file("a.csv", HandStrokes.RIGHT.csv()),
+            file("b.csv", "time,position,k1,k2,k3\n0,1,1,0,x\n"),
+            folder.resolve("none.csv").toString());
+    CommandRun one = check(files);
+    assertThat(one.status()).isEqualTo(4);
+    assertThat(one.answers()).isEmpty();
+    assertThat(one.errors().lines()).hasSize(1);
+    assertThat(one.errors()).startsWith(files.get(1) + ":2:9: ");
+    assertThat(check(files, "--threads", "2")).isEqualTo(one);
+  }
+
+  @Test
+  void anEarlierResultBringsTheStops() throws IOException {
+    String marked = file("a.csv", HandStrokes.RIGHT.csv());
+    Path before = folder.resolve("before.json");
+    CommandRun.of("check", JOB, marked, "--json", before.toString());
+    String motor =
+        file(
+            "b.csv",
+            HandStrokes.RIGHT
+                .forgetful()
+                .csv()
+                .replace("# drive: hand", "# drive: motor\n# zero: kept"));
+    CommandRun alone = CommandRun.of("check", JOB, motor, "--json", "-");
+    assertThat(alone.status()).isEqualTo(3);
+    CommandRun with =
+        CommandRun.of("check", JOB, motor, "--json", "-", "--reference", before.toString());
+    JsonNode result = new ObjectMapper().readTree(with.answers());
+    assertThat(result.at("/travel/closed_stop/source").asText()).isEqualTo("reference");
+    assertThat(result.at("/ends/closed/backoff/value").asDouble()).isCloseTo(0.5, within(0.03));
+  }
+
+  @Test
+  void whatTheUserShouldKnowIsANoticeWithTheFilesName() throws IOException {
+    String twice = HandStrokes.RIGHT.table(0).replaceFirst("[^\n]*\n", "");
+    String table =
+        (HandStrokes.RIGHT.table(0) + twice).replace("\n", ",21\n").replace("mark,21", "mark,temp");
+    String name = file("a.csv", "# tripline-recording: 1\n" + table);
+    CommandRun run = CommandRun.of("check", JOB, name, "--quiet", "--json", "-");
+    assertThat(run.errors().lines())
+        .hasSize(3)
+        .allMatch(line -> line.startsWith(name + ": "))
+        .anyMatch(line -> line.contains("columns that nobody asks for: temp"))
+        .anyMatch(line -> line.contains("time steps back by 55."))
+        .anyMatch(line -> line.contains("taken as motor"));
+    assertThat(new ObjectMapper().readTree(run.answers()).at("/recordings")).hasSize(2);
+  }
+
+  @Test
+  void aWrongCommandLineIsStatus2() throws IOException {
+    String right = file("a.csv", HandStrokes.RIGHT.csv());
+    assertThat(CommandRun.of("check", JOB).status()).isEqualTo(2);
+    assertThat(CommandRun.of("check").status()).isEqualTo(2);
+    assertThat(CommandRun.of("check", JOB, right, "--threads", "0").status()).isEqualTo(2);
+    assertThat(CommandRun.of("check", JOB, right, "--threads", "many").status()).isEqualTo(2);
+    assertThat(CommandRun.of("check", JOB, right, "--jsn", "x").status()).isEqualTo(2);
+  }
+
+  @Test
+  void aResultThatCannotBeWrittenIsStatus6AndLeavesNothing() throws IOException {
+    String right = file("a.csv", HandStrokes.RIGHT.csv());
+    String nowhere = folder.resolve("no/such/folder.json").toString();
+    CommandRun run = CommandRun.of("check", JOB, right, "--quiet", "--json", nowhere);
+    assertThat(run.status()).isEqualTo(6);
+    assertThat(run.errors().lines()).hasSize(1);
+    assertThat(CommandRun.of("check", JOB, right, "--quiet", "--json", folder.toString()).status())
+        .isEqualTo(6);
+  }
+
+  private static CommandRun check(List<String> files, String... more) {
+    List<String> line = new java.util.ArrayList<>(List.of("check", JOB));
+    line.addAll(files);
+    line.addAll(List.of(more));
+    return CommandRun.of(line.toArray(new String[0]));
+  }
+
+  private String file(String name, String text) throws IOException {
+    return Files.writeString(folder.resolve(name), text).toString();
+  }
+}
