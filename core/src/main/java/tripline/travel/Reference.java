@@ -3,6 +3,7 @@ package tripline.travel;
 import java.util.List;
 import java.util.Optional;
 import tripline.job.Direction;
+import tripline.measure.Estimate;
 import tripline.sample.ContactState;
 
 /**
@@ -13,10 +14,21 @@ import tripline.sample.ContactState;
  * @param name what it is called in messages, e.g. a file name
  * @param closedStop the closed hard stop
  * @param openStop the open hard stop
+ * @param lostMotion its lost motion, turns: an upper bound like ours, so the smaller one holds
  * @param changes changes in travel of the setting it judged
  */
 public record Reference(
-    String name, Optional<Stop> closedStop, Optional<Stop> openStop, List<Seen> changes) {
+    String name,
+    Optional<Stop> closedStop,
+    Optional<Stop> openStop,
+    Optional<Estimate> lostMotion,
+    List<Seen> changes) {
+
+  /** A reference that says nothing of lost motion. */
+  public Reference(
+      String name, Optional<Stop> closedStop, Optional<Stop> openStop, List<Seen> changes) {
+    this(name, closedStop, openStop, Optional.empty(), changes);
+  }
 
   public Reference {
     changes = List.copyOf(changes);

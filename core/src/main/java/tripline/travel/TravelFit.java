@@ -1,10 +1,12 @@
 package tripline.travel;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import tripline.job.Direction;
 import tripline.job.End;
 import tripline.job.JobSheet;
@@ -33,7 +35,7 @@ public final class TravelFit {
           .in(placement.ground(), landmarks)
           .forEach(stops::putIfAbsent);
     }
-    lostMotion = LostMotion.measured(survey, landmarks);
+    lostMotion = least(LostMotion.measured(survey, landmarks), referred(reference));
     play = LostMotion.play(sheet, lostMotion);
   }
 
@@ -45,6 +47,19 @@ public final class TravelFit {
    */
   public static TravelMap of(Survey survey, Optional<Reference> reference) {
     return new TravelFit(survey, reference).map();
+  }
+
+  /** A reference whose stops are in use was at work on the same lost motion. */
+  private Optional<Estimate> referred(Optional<Reference> reference) {
+    boolean inUse =
+        stops.values().stream().anyMatch(s -> s.source() == HardStop.Source.REFERENCE);
+    return inUse ? reference.flatMap(Reference::lostMotion) : Optional.empty();
+  }
+
+  /** Both bound it from above. */
+  private static Optional<Estimate> least(Optional<Estimate> a, Optional<Estimate> b) {
+    return Stream.concat(a.stream(), b.stream())
+        .min(Comparator.comparingDouble(Estimate::value));
   }
 
   private TravelMap map() {

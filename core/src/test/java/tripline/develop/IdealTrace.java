@@ -130,10 +130,11 @@ final class IdealTrace {
 
   private List<Movement> movements() {
     int n = (int) Math.round(actuator.timeS() / STEP_S);
+    double still = STILL * STEP_S / Math.abs(sensor.turnsPerUnit());
     int[] sign = new int[n];
     for (int i = 0; i < n; i++) {
       double step = reading(i + 1) - reading(i);
-      sign[i] = Math.abs(step) < STILL * STEP_S ? 0 : step > 0 ? 1 : -1;
+      sign[i] = Math.abs(step) < still ? 0 : step > 0 ? 1 : -1;
     }
     fillShortRests(sign);
     List<Movement> movements = new ArrayList<>();

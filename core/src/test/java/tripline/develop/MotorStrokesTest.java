@@ -1,0 +1,184 @@
+package tripline.develop;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import tripline.develop.Stroke.StoppedBy;
+import tripline.job.End;
+import tripline.job.JobSheet;
+import tripline.job.PositionChannel;
+import tripline.job.Seat;
+import tripline.job.SensorSide;
+import tripline.measure.Estimate;
+import tripline.travel.Datum;
+import tripline.travel.HardStop.Source;
+import tripline.truth.ActuatorPlan;
+import tripline.truth.Auxiliaries;
+import tripline.truth.PoweredStroke;
+import tripline.truth.Sensor;
+
+/** Powered strokes against the model's truth. */
+class MotorStrokesTest {
+  private static final Sensor SENSOR = Sensor.turns(SensorSide.HANDWHEEL, 0, 0);
+  private static final PositionChannel CHANNEL = HandJob.channel(SENSOR);
+  private static final Auxiliaries NO_TORQUE = new Auxiliaries("", "", "m1", "m2", 0.08);
+
+  private static ActuatorPlan with(ActuatorPlan plan, Auxiliaries aux) {
+    return new ActuatorPlan(
+        plan.spanTurns(), plan.lostMotionTurns(), plan.cams(), plan.contacts(), aux);
+  }
+
+  private static Development develop(HandJob job, Seat seat) {
+    JobSheet sheet = Demo.sheet(CHANNEL, seat, job.actuator.plan());
+    return HandJob.develop(sheet, job.recording(SENSOR));
+  }
+
+  private static StoppedBy lastCause(Development development) {
+    List<Stroke> strokes = development.strokes();
+    return strokes.get(strokes.size() - 1).stoppedBy();
+  }
+
+  @Test
+  void limitStopsAndCoastIsMeasuredWithoutAnyStop() {
+    for (Auxiliaries aux : List.of(Auxiliaries.ALL, NO_TORQUE, Auxiliaries.NONE)) {
+      HandJob job = new HandJob(with(Demo.actuator(), aux), 4, 1);
+      job.motorTo(End.CLOSED).motorTo(End.OPEN);
+      Development development = develop(job, Seat.LIMIT);
+      assertThat(development.coordinate().datum()).isEqualTo(Datum.FIRST_READING);
+      assertThat(development.coordinate().closedStop()).isEmpty();
+      for (int i = 0; i < 2; i++) {
+        Stroke stroke = development.strokes().get(i);
+        PoweredStroke truth = job.powered.get(i);
+        assertThat(stroke.stoppedBy()).isEqualTo(StoppedBy.LIMIT);
+        Stroke.Powered powered = stroke.powered().orElseThrow();
+        assertThat(powered.coast().orElseThrow().value())
+            .isCloseTo(truth.coast(), within(1e-3));
+        assertThat(powered.standstillS().orElseThrow().value())
+            .isCloseTo(truth.stillS(), within(0.1));
+        assertThat(powered.onsetS().orElseThrow().value())
+            .isCloseTo(truth.onsetS(), within(1e-6));
+        assertThat(powered.powerLost()).isFalse();
+      }
+    }
+  }
+
+  @Test
+  void coastCarriesNoCommonPartButScaleAndSkew() {
+    PositionChannel channel =
+        new PositionChannel(
+            SensorSide.HANDWHEEL,
+            1,
+            0,
+            0.01,
+            0,
+            1_000_000,
+            java.util.OptionalDouble.empty());
+    HandJob job = new HandJob(Demo.actuator(), 4, 2).motorTo(End.CLOSED);
+    Development development =
+        HandJob.develop(
+            Demo.sheet(channel, Seat.LIMIT, Demo.actuator()), job.recording(SENSOR));
+    Estimate coast =
+        development.strokes().get(0).powered().orElseThrow().coast().orElseThrow();
+    assertThat(coast.budget().keySet())
+        .containsExactlyInAnyOrder("bracket", "fit", "scale", "skew", "standstill");
+    assertThat(coast.budget().get("skew")).isCloseTo(0.65 * 0.001, within(1e-5));
+    assertThat(coast.budget().get("scale")).isCloseTo(0.01 * coast.value(), within(1e-9));
+  }
+
+  @Test
+  void aLimitThatNeverChangesLeavesItToTorque() {
+    ActuatorPlan late = Demo.actuator().withCam("close", cam -> cam.moved(-2));
+    HandJob job = new HandJob(late, 4, 3).motorTo(End.CLOSED);
+    assertThat(lastCause(develop(job, Seat.LIMIT))).isEqualTo(StoppedBy.TORQUE);
+    assertThat(develop(job, Seat.LIMIT).coordinate().closedStop()).isEmpty();
+
+    HandJob unseen = new HandJob(with(late, NO_TORQUE), 4, 3).motorTo(End.CLOSED);
+    assertThat(lastCause(develop(unseen, Seat.LIMIT))).isEqualTo(StoppedBy.UNKNOWN);
+  }
+
+  @Test
+  void anObstructionInMidTravelIsTorqueAndNoStop() {
+    for (Seat seat : Seat.values()) {
+      HandJob job = new HandJob(Demo.actuator(), 4, 4);
+      job.actuator.obstruct(End.CLOSED, 2);
+      job.motorTo(End.CLOSED);
+      assertThat(lastCause(develop(job, seat))).isEqualTo(StoppedBy.TORQUE);
+      assertThat(develop(job, seat).coordinate().closedStop()).isEmpty();
+    }
+  }
+
+  @Test
+  void operatorAndPowerAreToldFromLimitAndTorque() {
+    for (PoweredStroke.Cause cause :
+        List.of(PoweredStroke.Cause.OPERATOR, PoweredStroke.Cause.POWER_LOST)) {
+      HandJob job = new HandJob(Demo.actuator(), 8, 5);
+      job.powered.add(job.motor.run(End.CLOSED, 4, cause));
+      job.actuator.rest(2);
+      assertThat(lastCause(develop(job, Seat.LIMIT)))
+          .isIn(StoppedBy.OPERATOR, StoppedBy.UNKNOWN);
+      assertThat(develop(job, Seat.LIMIT).strokes().get(0).full()).isFalse();
+
+      HandJob unseen = new HandJob(with(Demo.actuator(), Auxiliaries.NONE), 8, 5);
+      unseen.powered.add(unseen.motor.run(End.CLOSED, 4, cause));
+      unseen.actuator.rest(2);
+      assertThat(lastCause(develop(unseen, Seat.LIMIT))).isEqualTo(StoppedBy.UNKNOWN);
+    }
+  }
+
+  @Test
+  void stoppedJustBeforeTheLimitAndCoastingThroughItIsNotTheLimit() {
+    for (Auxiliaries aux : List.of(Auxiliaries.ALL, NO_TORQUE, Auxiliaries.NONE)) {
+      HandJob job = new HandJob(with(Demo.actuator(), aux), 8, 6);
+      job.powered.add(job.motor.run(End.CLOSED, 0.54, PoweredStroke.Cause.OPERATOR));
+      job.actuator.rest(2);
+      assertThat(job.powered.get(0).coast()).isPositive();
+      assertThat(lastCause(develop(job, Seat.LIMIT)))
+          .isEqualTo(aux == Auxiliaries.ALL ? StoppedBy.OPERATOR : StoppedBy.UNKNOWN);
+    }
+  }
+
+  @Test
+  void aTorqueSeatedStopIsAReferenceALimitSeatedNever() {
+    // limit not in the motor's way: the model's motor stops on whichever opens first, so the end's
+    // limit role is taken by no contact of the model
+    HandJob job = new HandJob(torqueSeated(), 4, 7);
+    job.motorTo(End.CLOSED).motorTo(End.OPEN).motorTo(End.CLOSED);
+    JobSheet sheet = Demo.sheet(CHANNEL, Seat.TORQUE, Demo.actuator());
+    Development development = HandJob.develop(sheet, job.recording(SENSOR));
+    assertThat(development.strokes()).extracting(Stroke::stoppedBy).containsOnly(StoppedBy.TORQUE);
+    assertThat(development.coordinate().closedStop().orElseThrow().source())
+        .isEqualTo(Source.TORQUE);
+    // wound up beyond the free stop by what the torque contact needs, 0.08 turn and the coast
+    assertThat(development.coordinate().closedStop().orElseThrow().reading().value())
+        .isBetween(-0.2, -0.05);
+
+    HandJob seated = new HandJob(Demo.actuator(), 4, 7);
+    seated.motorTo(End.CLOSED).motorTo(End.OPEN).motorTo(End.CLOSED);
+    assertThat(develop(seated, Seat.LIMIT).coordinate().closedStop()).isEmpty();
+    assertThat(develop(seated, Seat.TORQUE).coordinate().closedStop()).isEmpty();
+  }
+
+  /** The same contacts with other roles, so that nothing but torque stops the model's motor. */
+  private static ActuatorPlan torqueSeated() {
+    ActuatorPlan plan = Demo.actuator();
+    return new ActuatorPlan(
+        plan.spanTurns(),
+        plan.lostMotionTurns(),
+        plan.cams(),
+        plan.contacts().stream()
+            .map(
+                c ->
+                    new tripline.truth.ContactPlan(
+                        c.name(),
+                        c.channel(),
+                        c.cam(),
+                        c.closed(),
+                        tripline.job.Role.SPARE,
+                        c.makeDelay(),
+                        c.wiring()))
+            .toList(),
+        plan.aux());
+  }
+}
