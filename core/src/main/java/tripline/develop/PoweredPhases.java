@@ -18,6 +18,7 @@ import tripline.travel.TravelMap;
 /** Phases of a motor stroke: run, onset of deceleration, standstill, coast. */
 final class PoweredPhases {
   private static final double NS_PER_S = 1e9;
+  private static final String STANDSTILL = "standstill";
 
   private final Survey survey;
   private final TravelMap map;
@@ -58,16 +59,19 @@ final class PoweredPhases {
     return figure((atNs - firstNs) / NS_PER_S, "time", uNs / NS_PER_S, Shape.NORMAL);
   }
 
-  /** Standstill in unwrapped readings; a coarse channel stands somewhere within its count. */
+  /**
+   * Standstill in unwrapped readings, else the rest that follows; a coarse channel stands somewhere
+   * within its count.
+   */
   private Optional<Estimate> stillReading(Leg leg) {
     Stopping stopping = leg.stopping();
-    if (!stopping.stood()) {
-      return Optional.empty();
-    }
     boolean coarse = leg.rest().map(Movement.Rest::quantised).orElse(false);
     Shape shape = coarse ? Shape.RECTANGULAR : Shape.NORMAL;
-    return figure(stopping.stillReading(), "standstill", stopping.stillU(), shape)
-        .map(still -> shifted(leg, still));
+    if (stopping.stood()) {
+      return figure(stopping.stillReading(), STANDSTILL, stopping.stillU(), shape)
+          .map(still -> shifted(leg, still));
+    }
+    return leg.rest().flatMap(rest -> figure(rest.reading(), STANDSTILL, rest.u(), shape));
   }
 
   /**

@@ -1,12 +1,10 @@
 package tripline.travel;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import tripline.job.End;
 import tripline.measure.Estimate;
 import tripline.measure.Part;
@@ -99,21 +97,32 @@ final class HardStops {
         survey.sheet().end(end).stopUTurns() / Math.abs(survey.sheet().position().turnsPerUnit());
     double squares = 0;
     double noise = 0;
+    double countU = 0;
     for (Touch touch : touches) {
       squares += Math.pow(touch.rest().reading() - mean, 2);
       noise += touch.rest().quantised() ? 0 : Math.pow(touch.rest().u(), 2);
+      countU = touch.rest().quantised() ? Math.max(countU, touch.rest().u()) : countU;
     }
     double scatter = n > 1 ? Math.sqrt(squares / (n - 1)) : 0;
     double perTouch = Math.hypot(feltU, Math.sqrt(noise / n));
-    double u = (scatter > SCATTER_LIMIT * perTouch ? scatter : perTouch) / Math.sqrt(n);
-    Optional<Double> count =
-        touches.stream()
-            .filter(t -> t.rest().quantised())
-            .map(t -> t.rest().u())
-            .max(Comparator.naturalOrder());
+    double most = SCATTER_LIMIT * Math.hypot(perTouch, countU);
+    double u = (scatter > most ? scatter : perTouch) / Math.sqrt(n);
     Estimate reading =
         Estimate.of(mean, Part.common(PartNames.stop(end), u, Shape.NORMAL))
-            .with(Part.common(PartNames.stopCount(end), count.orElse(0.0), Shape.RECTANGULAR));
+            .with(count(end, countU, feltU, n));
     return new HardStop(end, reading, touches.get(0).source());
+  }
+
+  /**
+   * What one count costs the mean of n touches. Touches that scatter by s let the errors of counts
+   * of width q correlate by {@code exp(-(2 pi s / q)^2)} only: the first harmonic of the sawtooth
+   * of rounding, seen through normal scatter.
+   */
+  private static Part count(End end, double countU, double feltU, int n) {
+    double width = countU * Math.sqrt(12);
+    double alike = width == 0 ? 1 : Math.exp(-Math.pow(2 * Math.PI * feltU / width, 2));
+    double u = countU * Math.sqrt((1 + (n - 1) * alike) / n);
+    boolean single = n == 1 || alike > 0.5;
+    return Part.common(PartNames.stopCount(end), u, single ? Shape.RECTANGULAR : Shape.NORMAL);
   }
 }

@@ -19,6 +19,7 @@ import tripline.reduce.Stopping;
  * @param to furthest reading, unwrapped
  * @param startNs begin, ns
  * @param endNs standstill where it stood, else end of its last move, ns
+ * @param stopping how its last move in its own direction came to a standstill
  * @param rest the rest it ended in: where several follow each other with next to no travel between
  *     (handwheel let go at a stop), the last
  * @param finished it ended in a rest or a turn of direction, and not with the recording or at an
@@ -34,16 +35,12 @@ public record Leg(
     double to,
     long startNs,
     long endNs,
+    Stopping stopping,
     Optional<Rest> rest,
     boolean finished) {
 
   public Leg {
     moves = List.copyOf(moves);
-  }
-
-  /** How its last move in its own direction came to a standstill. */
-  public Stopping stopping() {
-    return lastOwnMove().stopping();
   }
 
   /** Its longest move in its own direction. */
@@ -61,15 +58,6 @@ public record Leg(
   /** Whether a time lies between its begin and its end. */
   public boolean holds(long timeNs) {
     return startNs <= timeNs && timeNs <= endNs;
-  }
-
-  private Move lastOwnMove() {
-    for (int i = moves.size() - 1; i >= 0; i--) {
-      if (moves.get(i).sign() == sign()) {
-        return moves.get(i);
-      }
-    }
-    return moves.get(moves.size() - 1);
   }
 
   private int sign() {

@@ -2,6 +2,7 @@ package tripline.travel;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import tripline.job.Direction;
 import tripline.reduce.Movement;
@@ -131,9 +132,9 @@ final class Legs {
 
   private Leg leg(Segment segment, int number, boolean cut) {
     boolean opening = segment.sign * turnsPerUnit > 0;
-    Move last = segment.lastOwn();
+    Move last = segment.lastOwn(SPRING_BACK_TURNS / Math.abs(turnsPerUnit));
     Optional<Rest> rest = restAfter(last);
-    boolean lastOfAll = trace.movements().get(trace.movements().size() - 1) == last;
+    boolean lastOfAll = trace.movements().get(trace.movements().size() - 1).equals(last);
     long endNs = last.stopping().stood() ? last.stopping().stillNs() : last.toNs();
     return new Leg(
         recording,
@@ -145,6 +146,7 @@ final class Legs {
         segment.furthest() + shift,
         segment.startNs(),
         endNs,
+        last.stopping(),
         rest,
         !cut && !lastOfAll);
   }
@@ -156,16 +158,15 @@ final class Legs {
     for (int i = all.indexOf(move) + 1; i < all.size(); i++) {
       if (all.get(i) instanceof Rest rest) {
         found = Optional.of(shifted(rest, shift));
-      } else if (!springsBack((Move) all.get(i), move)) {
+      } else if (isTravelFrom((Move) all.get(i), move)) {
         break;
       }
     }
     return found;
   }
 
-  private boolean springsBack(Move next, Move move) {
-    return next.sign() != move.sign()
-        && Math.abs(next.to() - move.to()) * Math.abs(turnsPerUnit) < SPRING_BACK_TURNS;
+  private boolean isTravelFrom(Move next, Move move) {
+    return Math.abs(next.to() - move.to()) * Math.abs(turnsPerUnit) >= SPRING_BACK_TURNS;
   }
 
   static Rest shifted(Rest rest, double shift) {
@@ -213,13 +214,16 @@ final class Legs {
       return moves.get(moves.size() - 1).toNs();
     }
 
-    Move lastOwn() {
-      for (int i = moves.size() - 1; i >= 0; i--) {
-        if (moves.get(i).sign() == sign) {
-          return moves.get(i);
+    /** The last move in its own direction that is travel, else the last of its own direction. */
+    Move lastOwn(double leastExtent) {
+      Move last = null;
+      for (Move move : moves) {
+        boolean travels = Math.abs(move.to() - move.from()) >= leastExtent;
+        if (move.sign() == sign && (travels || last == null)) {
+          last = move;
         }
       }
-      throw new IllegalStateException("a leg without a move of its own direction");
+      return Objects.requireNonNull(last, "a leg without a move of its own direction");
     }
   }
 }

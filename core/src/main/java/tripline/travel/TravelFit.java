@@ -51,15 +51,13 @@ public final class TravelFit {
 
   /** A reference whose stops are in use was at work on the same lost motion. */
   private Optional<Estimate> referred(Optional<Reference> reference) {
-    boolean inUse =
-        stops.values().stream().anyMatch(s -> s.source() == HardStop.Source.REFERENCE);
+    boolean inUse = stops.values().stream().anyMatch(s -> s.source() == HardStop.Source.REFERENCE);
     return inUse ? reference.flatMap(Reference::lostMotion) : Optional.empty();
   }
 
   /** Both bound it from above. */
   private static Optional<Estimate> least(Optional<Estimate> a, Optional<Estimate> b) {
-    return Stream.concat(a.stream(), b.stream())
-        .min(Comparator.comparingDouble(Estimate::value));
+    return Stream.concat(a.stream(), b.stream()).min(Comparator.comparingDouble(Estimate::value));
   }
 
   private TravelMap map() {

@@ -75,10 +75,10 @@ class DevelopmentChartTest {
   void aContactThatNeverChangesIsKnownAllTheSame() {
     ActuatorPlan stuck =
         Demo.actuator()
-            .withContact("43-44", c -> c.withWiring(tripline.truth.ContactPlan.Wiring.STUCK_CLOSED));
+            .withContact(
+                "43-44", c -> c.withWiring(tripline.truth.ContactPlan.Wiring.STUCK_CLOSED));
     DevelopmentChart chart =
         DevelopmentChart.of(develop(new HandJob(stuck, 4, 4).fullStrokes(true)), 0);
-    assertStretches(
-        chart.stretches(4, Direction.OPENING), new State[] {State.CLOSED}, 0, 12);
+    assertStretches(chart.stretches(4, Direction.OPENING), new State[] {State.CLOSED}, 0, 12);
   }
 }

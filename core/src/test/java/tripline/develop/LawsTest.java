@@ -32,13 +32,7 @@ class LawsTest {
 
   private static PositionChannel channel(double turnsPerUnit) {
     return new PositionChannel(
-        SensorSide.HANDWHEEL,
-        turnsPerUnit,
-        0,
-        0.001,
-        0,
-        500_000,
-        java.util.OptionalDouble.empty());
+        SensorSide.HANDWHEEL, turnsPerUnit, 0, 0.001, 0, 500_000, java.util.OptionalDouble.empty());
   }
 
   private static List<HandJob> jobs(long seed) {
@@ -165,8 +159,7 @@ class LawsTest {
   }
 
   private static String rounded(Estimate estimate) {
-    return String.format(
-        java.util.Locale.ROOT, "%.9f +- %.9f", estimate.value(), estimate.u());
+    return String.format(java.util.Locale.ROOT, "%.9f +- %.9f", estimate.value(), estimate.u());
   }
 
   @Test
@@ -178,7 +171,12 @@ class LawsTest {
       for (Contact c : sheet.contacts()) {
         contacts.add(
             new Contact(
-                "K" + c.name(), "input " + c.channel(), c.cam(), c.closed(), c.role(), c.coversPercent()));
+                "K" + c.name(),
+                "input " + c.channel(),
+                c.cam(),
+                c.closed(),
+                c.role(),
+                c.coversPercent()));
       }
       JobSheet renamed =
           new JobSheet(
@@ -196,7 +194,8 @@ class LawsTest {
               sheet.motorClosing(),
               sheet.motorOpening());
       Development plain = HandJob.develop(sheet, recording);
-      Development other = HandJob.develop(renamed, MirroredTrace.renamed(recording, renamed.channels()));
+      Development other =
+          HandJob.develop(renamed, MirroredTrace.renamed(recording, renamed.channels()));
       assertThat(other.strokes()).isEqualTo(plain.strokes());
       assertThat(other.trips()).isEqualTo(plain.trips());
       assertThat(other.coordinate()).isEqualTo(plain.coordinate());
@@ -208,14 +207,17 @@ class LawsTest {
     for (int i = 0; i < 5; i++) {
       long laterNs = 1_700_000_000_000_000_000L;
       Development plain =
-          HandJob.develop(Demo.sheet(channel(1)), jobs(6).get(i).recording(SENSOR, Zero.LOST, 0.001, 0));
+          HandJob.develop(
+              Demo.sheet(channel(1)), jobs(6).get(i).recording(SENSOR, Zero.LOST, 0.001, 0));
       Development later =
           HandJob.develop(
               Demo.sheet(channel(1)), jobs(6).get(i).recording(SENSOR, Zero.LOST, 0.001, laterNs));
       assertThat(later.strokes()).isEqualTo(plain.strokes());
       assertThat(later.coordinate()).isEqualTo(plain.coordinate());
       assertThat(later.settings()).isEqualTo(plain.settings());
-      assertThat(later.trips()).extracting(Trip::x).isEqualTo(plain.trips().stream().map(Trip::x).toList());
+      assertThat(later.trips())
+          .extracting(Trip::x)
+          .isEqualTo(plain.trips().stream().map(Trip::x).toList());
       assertThat(later.trips())
           .extracting(t -> t.change().beforeNs() - laterNs)
           .isEqualTo(plain.trips().stream().map(t -> t.change().beforeNs()).toList());
@@ -239,9 +241,11 @@ class LawsTest {
       for (int k = 0; k < plain.trips().size(); k++) {
         Trip a = plain.trips().get(k);
         Trip b = other.trips().get(k);
-        assertThat(b.x().orElseThrow().value()).isCloseTo(a.x().orElseThrow().value(), within(1e-7));
+        assertThat(b.x().orElseThrow().value())
+            .isCloseTo(a.x().orElseThrow().value(), within(1e-7));
         assertThat(b.reading().orElseThrow().value())
-            .isCloseTo(a.reading().orElseThrow().value() * unitsPerTurn, within(1e-7 * unitsPerTurn));
+            .isCloseTo(
+                a.reading().orElseThrow().value() * unitsPerTurn, within(1e-7 * unitsPerTurn));
       }
       assertThat(other.coordinate().span().isPresent())
           .isEqualTo(plain.coordinate().span().isPresent());
@@ -249,8 +253,10 @@ class LawsTest {
       stop.ifPresent(
           s -> {
             Estimate there = other.coordinate().closedStop().orElseThrow().reading();
-            assertThat(there.value()).isCloseTo(s.value() * unitsPerTurn, within(1e-7 * unitsPerTurn));
-            assertThat(there.u()).isCloseTo(s.u() * unitsPerTurn, within(0.01 * s.u() * unitsPerTurn));
+            assertThat(there.value())
+                .isCloseTo(s.value() * unitsPerTurn, within(1e-7 * unitsPerTurn));
+            assertThat(there.u())
+                .isCloseTo(s.u() * unitsPerTurn, within(0.01 * s.u() * unitsPerTurn));
           });
     }
   }

@@ -53,12 +53,10 @@ class MotorStrokesTest {
         PoweredStroke truth = job.powered.get(i);
         assertThat(stroke.stoppedBy()).isEqualTo(StoppedBy.LIMIT);
         Stroke.Powered powered = stroke.powered().orElseThrow();
-        assertThat(powered.coast().orElseThrow().value())
-            .isCloseTo(truth.coast(), within(1e-3));
+        assertThat(powered.coast().orElseThrow().value()).isCloseTo(truth.coast(), within(1e-3));
         assertThat(powered.standstillS().orElseThrow().value())
             .isCloseTo(truth.stillS(), within(0.1));
-        assertThat(powered.onsetS().orElseThrow().value())
-            .isCloseTo(truth.onsetS(), within(1e-6));
+        assertThat(powered.onsetS().orElseThrow().value()).isCloseTo(truth.onsetS(), within(1e-6));
         assertThat(powered.powerLost()).isFalse();
       }
     }
@@ -68,19 +66,11 @@ class MotorStrokesTest {
   void coastCarriesNoCommonPartButScaleAndSkew() {
     PositionChannel channel =
         new PositionChannel(
-            SensorSide.HANDWHEEL,
-            1,
-            0,
-            0.01,
-            0,
-            1_000_000,
-            java.util.OptionalDouble.empty());
+            SensorSide.HANDWHEEL, 1, 0, 0.01, 0, 1_000_000, java.util.OptionalDouble.empty());
     HandJob job = new HandJob(Demo.actuator(), 4, 2).motorTo(End.CLOSED);
     Development development =
-        HandJob.develop(
-            Demo.sheet(channel, Seat.LIMIT, Demo.actuator()), job.recording(SENSOR));
-    Estimate coast =
-        development.strokes().get(0).powered().orElseThrow().coast().orElseThrow();
+        HandJob.develop(Demo.sheet(channel, Seat.LIMIT, Demo.actuator()), job.recording(SENSOR));
+    Estimate coast = development.strokes().get(0).powered().orElseThrow().coast().orElseThrow();
     assertThat(coast.budget().keySet())
         .containsExactlyInAnyOrder("bracket", "fit", "scale", "skew", "standstill");
     assertThat(coast.budget().get("skew")).isCloseTo(0.65 * 0.001, within(1e-5));
@@ -116,8 +106,7 @@ class MotorStrokesTest {
       HandJob job = new HandJob(Demo.actuator(), 8, 5);
       job.powered.add(job.motor.run(End.CLOSED, 4, cause));
       job.actuator.rest(2);
-      assertThat(lastCause(develop(job, Seat.LIMIT)))
-          .isIn(StoppedBy.OPERATOR, StoppedBy.UNKNOWN);
+      assertThat(lastCause(develop(job, Seat.LIMIT))).isIn(StoppedBy.OPERATOR, StoppedBy.UNKNOWN);
       assertThat(develop(job, Seat.LIMIT).strokes().get(0).full()).isFalse();
 
       HandJob unseen = new HandJob(with(Demo.actuator(), Auxiliaries.NONE), 8, 5);

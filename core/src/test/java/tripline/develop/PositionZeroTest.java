@@ -66,8 +66,7 @@ class PositionZeroTest {
     double cost = limit.budget().get("registration:2");
     assertThat(cost).isBetween(0.0003, 0.004);
     // what registration costs is common to the recording: coast does not pay for it
-    assertThat(
-            development.strokes().get(4).powered().orElseThrow().coast().orElseThrow().budget())
+    assertThat(development.strokes().get(4).powered().orElseThrow().coast().orElseThrow().budget())
         .doesNotContainKey("registration:2");
   }
 
@@ -88,13 +87,7 @@ class PositionZeroTest {
               .recording(SENSOR, Zero.LOST, FIT_U, 0);
       Development development = HandJob.develop(Demo.sheet(), first, again);
       Estimate still =
-          development
-              .strokes()
-              .get(4)
-              .powered()
-              .orElseThrow()
-              .standstillX()
-              .orElseThrow();
+          development.strokes().get(4).powered().orElseThrow().standstillX().orElseThrow();
       Estimate exact =
           HandJob.develop(
                   Demo.sheet(),
@@ -156,15 +149,13 @@ class PositionZeroTest {
   @Test
   void aWrappedReadingGoesOnWhereTheRecordingBeforeEnded() {
     PositionChannel channel =
-        new PositionChannel(
-            SensorSide.HANDWHEEL, 1, 0, 0, 0, 0, java.util.OptionalDouble.of(4));
+        new PositionChannel(SensorSide.HANDWHEEL, 1, 0, 0, 0, 0, java.util.OptionalDouble.of(4));
     RecordingTrace first = new HandJob(Demo.actuator(), 4, 5).fullStrokes(true).recording(SENSOR);
     // begins at x = 12 in a reading that knows only multiples of 4
     HandJob job = new HandJob(Demo.actuator(), 0, 6);
     job.hand.toStop(End.OPEN, "");
     RecordingTrace second = job.recording(SENSOR.withOffset(8, 0), Zero.KEPT, 0, 0);
-    Development development =
-        HandJob.develop(Demo.sheet(channel), first, second);
+    Development development = HandJob.develop(Demo.sheet(channel), first, second);
     assertThat(limitTrips(development, 1).get(0).x().orElseThrow().value())
         .isCloseTo(0.5, within(1e-6));
   }
@@ -199,8 +190,7 @@ class PositionZeroTest {
     for (Zero zero : Zero.values()) {
       Sensor sensor = zero == Zero.KEPT ? SENSOR : ELSEWHERE;
       RecordingTrace motor = motor(Demo.actuator(), sensor, zero);
-      Development development =
-          Explanation.of(List.of(motor), sheet, Optional.of(reference));
+      Development development = Explanation.of(List.of(motor), sheet, Optional.of(reference));
       assertThat(development.coordinate().datum()).isEqualTo(Datum.CLOSED_STOP);
       assertThat(development.coordinate().closedStop().orElseThrow().source())
           .isEqualTo(HardStop.Source.REFERENCE);
@@ -208,8 +198,7 @@ class PositionZeroTest {
           .isCloseTo(Demo.SPAN, within(0.01));
       Estimate limit = limitTrips(development, 0).get(0).x().orElseThrow();
       assertThat(limit.value()).isCloseTo(0.5, within(0.01));
-      assertThat(limit.budget().containsKey("registration:reference"))
-          .isEqualTo(zero == Zero.LOST);
+      assertThat(limit.budget().containsKey("registration:reference")).isEqualTo(zero == Zero.LOST);
     }
   }
 
@@ -219,8 +208,7 @@ class PositionZeroTest {
     Reference reference = reference(sheet, HandJob.develop(sheet, hand()));
     ActuatorPlan moved = Demo.actuator().withCam("open", cam -> cam.moved(-0.4));
     Development development =
-        Explanation.of(
-            List.of(motor(moved, ELSEWHERE, Zero.LOST)), sheet, Optional.of(reference));
+        Explanation.of(List.of(motor(moved, ELSEWHERE, Zero.LOST)), sheet, Optional.of(reference));
     assertThat(development.coordinate().datum()).isEqualTo(Datum.FIRST_READING);
     assertThat(development.doubts().get(0).message()).contains("before.json", "open");
     assertThat(development.strokes().get(0).powered().orElseThrow().coast()).isPresent();

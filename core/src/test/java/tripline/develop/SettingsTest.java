@@ -103,8 +103,7 @@ class SettingsTest {
     first.hand.to(0.8);
     HandJob same = new HandJob(Demo.actuator(), 0.8, 6);
     same.hand.toStop(End.CLOSED, "");
-    HandJob moved =
-        new HandJob(Demo.actuator().withCam("close", cam -> cam.moved(0.5)), 0.8, 7);
+    HandJob moved = new HandJob(Demo.actuator().withCam("close", cam -> cam.moved(0.5)), 0.8, 7);
     moved.hand.toStop(End.CLOSED, "");
 
     // the model's second recording starts with play taken up as after closing: 0.2 further out
