@@ -60,18 +60,20 @@ final class PoweredPhases {
   }
 
   /**
-   * Standstill in unwrapped readings, else the rest that follows; a coarse channel stands somewhere
-   * within its count.
+   * Standstill in unwrapped readings: the mean of the rest that follows, which is known far better
+   * than the moment it began; a coarse channel stands somewhere within its count.
    */
   private Optional<Estimate> stillReading(Leg leg) {
-    Stopping stopping = leg.stopping();
-    boolean coarse = leg.rest().map(Movement.Rest::quantised).orElse(false);
-    Shape shape = coarse ? Shape.RECTANGULAR : Shape.NORMAL;
-    if (stopping.stood()) {
-      return figure(stopping.stillReading(), STANDSTILL, stopping.stillU(), shape)
-          .map(still -> shifted(leg, still));
+    if (leg.rest().isPresent()) {
+      Movement.Rest rest = leg.rest().get();
+      Shape shape = rest.quantised() ? Shape.RECTANGULAR : Shape.NORMAL;
+      return figure(rest.reading(), STANDSTILL, rest.u(), shape);
     }
-    return leg.rest().flatMap(rest -> figure(rest.reading(), STANDSTILL, rest.u(), shape));
+    Stopping stopping = leg.stopping();
+    return stopping.stood()
+        ? figure(stopping.stillReading(), STANDSTILL, stopping.stillU(), Shape.NORMAL)
+            .map(still -> shifted(leg, still))
+        : Optional.empty();
   }
 
   /**

@@ -17,6 +17,9 @@ import tripline.travel.StopEvents;
 final class StopCause {
   private static final long DROP_OUT_NS = 250_000_000L;
 
+  /** Load ripple blurs the onset of deceleration by at least this, standard uncertainty, ns. */
+  private static final double RIPPLE_NS = 20e6;
+
   /** Standard uncertainties within which an order of events counts as open. */
   private static final double DOUBT = 2;
 
@@ -74,7 +77,8 @@ final class StopCause {
       return Span.EVER;
     }
     long atNs = stopping.onsetNs() - skewNs;
-    long doubtNs = Math.round(DOUBT * Math.hypot((double) stopping.onsetUNs(), (double) skewUNs));
+    double onsetU = Math.max(RIPPLE_NS, (double) stopping.onsetUNs());
+    long doubtNs = Math.round(DOUBT * Math.hypot(onsetU, (double) skewUNs));
     return new Span(atNs - doubtNs, atNs + doubtNs);
   }
 
@@ -132,8 +136,10 @@ final class StopCause {
     return orderTold && onset.mayFollow(contact);
   }
 
+  /** The contactor, or else deceleration, was gone before the contact opened, or long after. */
   private boolean notBy(Span contact) {
-    return onset.isKnown() && (onset.isBefore(contact) || !onset.mayFollow(contact));
+    Span lost = motor.orElse(onset);
+    return lost.isKnown() && (lost.isBefore(contact) || !lost.mayFollow(contact));
   }
 
   /**
@@ -142,7 +148,8 @@ final class StopCause {
    */
   boolean isPowerLost() {
     boolean noContact = limit.isEmpty() && torque.isEmpty();
-    if (!noContact || !motorRead || !onset.isKnown()) {
+    boolean bothRead = limitRead && torqueRead;
+    if (!noContact || !bothRead || !motorRead || !onset.isKnown()) {
       return false;
     }
     return motor.isEmpty() || onset.isBefore(motor.get());

@@ -124,7 +124,7 @@ class MotorStrokesTest {
       job.actuator.rest(2);
       assertThat(job.powered.get(0).coast()).isPositive();
       assertThat(lastCause(develop(job, Seat.LIMIT)))
-          .isEqualTo(aux == Auxiliaries.ALL ? StoppedBy.OPERATOR : StoppedBy.UNKNOWN);
+          .isEqualTo(aux.equals(Auxiliaries.ALL) ? StoppedBy.OPERATOR : StoppedBy.UNKNOWN);
     }
   }
 
