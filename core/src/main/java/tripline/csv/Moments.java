@@ -6,7 +6,7 @@ import tripline.sample.SampleSink;
 /** Hands rows on in the order of time: watches for stamps that repeat or step back. */
 final class Moments {
   /** A file whose time column is no time must not become thousands of recordings. */
-  static final int MOST_STEPS_BACK = 100;
+  static final int MOST_STEPS_BACK = 50;
 
   private final CsvEvents events;
   private SampleSink sink;

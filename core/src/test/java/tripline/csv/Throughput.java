@@ -19,7 +19,7 @@ import tripline.sample.SampleSink;
 
 /**
  * Reads a recording as a whole process would, by this reader or by FastCSV with {@code
- * parseDouble}, counting contact edges: {@code make FILE MEGABYTES}, {@code ours FILE} or {@code
+ * parseDouble}, counting contact edges. Arguments: {@code make FILE MEGABYTES}, {@code ours FILE} or {@code
  * fastcsv FILE}.
  */
 public final class Throughput {
@@ -62,9 +62,9 @@ public final class Throughput {
         written += row.length;
         line.setLength(0);
         x += 0.0005 * (1 + Math.sin(rows / 700.0));
-        long tenths = Math.round((x % 31) * 1e4 + random.nextGaussian() * 5);
-        line.append(rows / 1000).append('.').append(String.valueOf(1000 + rows % 1000), 1, 4);
-        line.append(',').append(tenths / 1e4);
+        long count = Math.max(0, Math.round((x % 31) * 1e4 + random.nextGaussian() * 5));
+        decimals(line, rows, 1000).append(',');
+        decimals(line, count, 10_000);
         if (random.nextInt(200) == 0) {
           states[random.nextInt(CONTACTS)] ^= true;
         }
@@ -76,6 +76,12 @@ public final class Throughput {
       }
     }
     return rows + " rows";
+  }
+
+  /** A number of parts as a decimal number, all of its places written, as loggers do. */
+  private static StringBuilder decimals(StringBuilder line, long parts, int perUnit) {
+    String places = Long.toString(perUnit + parts % perUnit);
+    return line.append(parts / perUnit).append('.').append(places, 1, places.length());
   }
 
   static String ours(Path file) throws IOException {
