@@ -19,8 +19,8 @@ import tripline.sample.SampleSink;
 
 /**
  * Reads a recording as a whole process would, by this reader or by FastCSV with {@code
- * parseDouble}, counting contact edges. Arguments: {@code make FILE MEGABYTES}, {@code ours FILE} or {@code
- * fastcsv FILE}.
+ * parseDouble}, counting contact edges. Arguments: {@code make FILE MEGABYTES}, {@code ours FILE}
+ * or {@code fastcsv FILE}.
  */
 public final class Throughput {
   private static final int CONTACTS = 16;
