@@ -57,7 +57,10 @@ final class BypassSense {
       "travel.span"
     };
     if (reach.getAsDouble() < covers) {
-      remarks.error(Remarks.contact(index, "covers"), charted + ", expected no more", rests);
+      remarks.doubt(
+          Remarks.contact(index, "covers"),
+          charted + ": as charted, the bypass is too short",
+          rests);
     } else if (least.getAsDouble() < covers) {
       remarks.doubt(
           Remarks.contact(index, "covers"),

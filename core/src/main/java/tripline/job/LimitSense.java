@@ -82,9 +82,9 @@ final class LimitSense {
     };
     OptionalDouble span = sheet.travel().spanTurns();
     if (trip.from() != end) {
-      remarks.error(
+      remarks.doubt(
           path + ".from",
-          "cam \"%s\" carries the %s contact, expected from = \"%s\""
+          "cam \"%s\" carries the %s contact, and is not measured from the %s end"
               .formatted(name, sheet.contacts().get(contact).role().word(), end.word()),
           rests);
     } else if (trip.unit() == TripPlan.Unit.TURNS || span.isPresent()) {
@@ -104,7 +104,8 @@ final class LimitSense {
         return;
       }
       if (apart > bands) {
-        remarks.error(path, both + ", expected one target", rests);
+        remarks.doubt(
+            path, both + ": two targets out of each other's tolerance for one contact", rests);
       } else if (apart > 1e-9) {
         remarks.doubt(path, both + ": two targets for one contact", rests);
       }

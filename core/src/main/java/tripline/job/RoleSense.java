@@ -66,9 +66,9 @@ final class RoleSense {
     for (int i = 0; i < sheet.contacts().size(); i++) {
       if (sheet.contacts().get(i).role() == bypass) {
         relied = true;
-        remarks.error(
+        remarks.doubt(
             Remarks.contact(i, "role"),
-            "%s belongs to the %s end, which has no limit contact, expected a contact with role %s"
+            "%s belongs to the %s end, which has no contact with role %s: that end is not judged"
                 .formatted(bypass.word(), end.word(), limit.word()),
             "contact[*].role");
       }

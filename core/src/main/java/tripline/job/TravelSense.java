@@ -29,9 +29,9 @@ final class TravelSense {
       String toleranceKey,
       Remarks remarks) {
     if (value.isEmpty() && tolerance.isPresent()) {
-      remarks.error(
+      remarks.doubt(
           "travel." + toleranceKey,
-          "%s stands without %s, expected both or neither".formatted(toleranceKey, key),
+          "%s stands without %s: it is not judged".formatted(toleranceKey, key),
           "travel." + key);
     } else if (value.isPresent() && tolerance.isEmpty()) {
       remarks.doubt(

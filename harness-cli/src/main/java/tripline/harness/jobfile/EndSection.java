@@ -7,7 +7,6 @@ import tripline.job.Contact;
 import tripline.job.End;
 import tripline.job.EndSetting;
 import tripline.job.Seat;
-import tripline.job.SheetRemark;
 
 /** {@code [ends.closed]} and {@code [ends.open]}. */
 final class EndSection {
@@ -26,17 +25,13 @@ final class EndSection {
     Section section = ends.section(end.word(), "a table, [ends." + end.word() + "]");
     boolean limited =
         contacts.stream().anyMatch(c -> c.role().limitOf().filter(end::equals).isPresent());
-    if (section.isPresent() && !limited) {
-      String limit = end == End.CLOSED ? "limit-closing" : "limit-opening";
-      notes.remark(
-          new SheetRemark(
-              SheetRemark.Severity.ERROR,
-              "ends." + end.word(),
-              List.of("contact[*].role", "contact"),
-              "ends.%s stands without its limit contact, expected a contact with role %s"
-                  .formatted(end.word(), limit)));
+    if (!section.isPresent() && limited) {
+      notes.error(
+          "ends." + end.word(),
+          "a contact has role %s, and [ends.%s] is missing, expected the setting of that end"
+              .formatted(end == End.CLOSED ? "limit-closing" : "limit-opening", end.word()));
     }
-    if (limited) {
+    if (limited && section.isPresent()) {
       assumed(section, end, notes);
     }
     EndSetting setting =
