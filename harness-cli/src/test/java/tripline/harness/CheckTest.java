@@ -126,6 +126,17 @@ class CheckTest {
   }
 
   @Test
+  void aTargetThatNobodyStatedIsSaidWithTheVerdict() throws IOException {
+    String sheet = Files.readString(Path.of(JOB)).replaceFirst("backoff = 0.5\n", "");
+    String job = file("job.toml", sheet);
+    CommandRun run = CommandRun.of("check", "--quiet", job, file("a.csv", HandStrokes.RIGHT.csv()));
+    assertThat(run.status()).isZero();
+    assertThat(run.errors().lines())
+        .containsExactly(
+            job + ":10:1: ends.closed is not stated in full, taken as usual: backoff 0.5");
+  }
+
+  @Test
   void aWrongCommandLineIsStatus2() throws IOException {
     String right = file("a.csv", HandStrokes.RIGHT.csv());
     assertThat(CommandRun.of("check", JOB).status()).isEqualTo(2);

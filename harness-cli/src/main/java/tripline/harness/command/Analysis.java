@@ -11,6 +11,7 @@ import picocli.CommandLine.ParameterException;
 import tripline.StrokeAnalysis;
 import tripline.harness.failure.OutputFailure;
 import tripline.harness.jobfile.JobFile;
+import tripline.harness.jobfile.SheetNote;
 import tripline.harness.recording.RecordingFile;
 import tripline.harness.recording.Recordings;
 import tripline.harness.report.AnswerFile;
@@ -46,6 +47,7 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
             ? Optional.empty()
             : Optional.of(ReferenceFile.read(earlier, job.sheet().job().tag()));
     List<RecordingFile> files = Recordings.read(arguments.recordings(), job, arguments.threads());
+    job.assumptions().forEach(note -> assumed(job.file(), note, line.getErr()));
     files.forEach(file -> notices(file, line.getErr()));
     List<RecordingTrace> traces = files.stream().flatMap(f -> f.traces().stream()).toList();
     Provenance provenance =
@@ -54,6 +56,11 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
             job.sha256(),
             files.stream().flatMap(f -> f.traces().stream().map(t -> f.started())).toList());
     return new Analysis(job, StrokeAnalysis.of(job.sheet(), traces, reference), provenance);
+  }
+
+  /** A verdict must not rest on a target that nobody stated without saying so. */
+  private static void assumed(String file, SheetNote note, PrintWriter errors) {
+    errors.println("%s:%d:%d: %s".formatted(file, note.line(), note.column(), note.message()));
   }
 
   private static void notices(RecordingFile file, PrintWriter errors) {

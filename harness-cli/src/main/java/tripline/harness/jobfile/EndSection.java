@@ -59,7 +59,7 @@ final class EndSection {
       assumed.add("stop_u " + Values.shown(USUAL.stopUTurns()));
     }
     if (!assumed.isEmpty()) {
-      notes.doubt(
+      notes.assumed(
           "ends." + end.word(),
           "ends.%s is not stated in full, taken as usual: %s"
               .formatted(end.word(), String.join(", ", assumed)));

@@ -16,16 +16,23 @@ import tripline.job.JobSheet;
  * @param sha256 digest of its bytes, lower-case hex
  * @param sheet what was intended
  * @param layout how its recordings are written
- * @param doubts what was assumed and what an engineer should look at again, in the order of the
+ * @param doubts what an engineer should look at again, assumptions among them, in the order of the
  *     file
+ * @param assumptions what the sheet does not say and was taken as usual
  */
 public record JobFile(
-    String file, String sha256, JobSheet sheet, CsvLayout layout, List<SheetNote> doubts) {
+    String file,
+    String sha256,
+    JobSheet sheet,
+    CsvLayout layout,
+    List<SheetNote> doubts,
+    List<SheetNote> assumptions) {
   /** More lines than this help nobody. */
   static final int MOST_ERRORS = 50;
 
   public JobFile {
     doubts = List.copyOf(doubts);
+    assumptions = List.copyOf(assumptions);
   }
 
   /**
@@ -45,7 +52,7 @@ public record JobFile(
     if (!errors.isEmpty()) {
       throw failure(file, errors);
     }
-    return new JobFile(file, text.sha256(), sheet, layout, notes.doubts());
+    return new JobFile(file, text.sha256(), sheet, layout, notes.doubts(), notes.assumptions());
   }
 
   /** All errors as one failure, the first {@value #MOST_ERRORS} of them in words. */

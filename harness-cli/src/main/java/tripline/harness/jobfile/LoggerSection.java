@@ -22,12 +22,12 @@ final class LoggerSection {
 
   static PositionChannel position(Section position, Notes notes) {
     if (!position.has("side")) {
-      notes.doubt(
+      notes.assumed(
           position.path("side"),
           "position.side is not stated: the sensor is taken to sit on the handwheel");
     }
     if (!position.has("turns_per_unit")) {
-      notes.doubt(
+      notes.assumed(
           position.path("turns_per_unit"),
           "position.turns_per_unit is not stated: the reading is taken to be in turns");
     }

@@ -2,6 +2,7 @@ package tripline.harness.jobfile;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -10,7 +11,13 @@ import tripline.job.SheetRemark.Severity;
 
 /** Everything noticed while a sheet is read, and which paths could not be read. */
 final class Notes {
-  private record Note(Severity severity, Place place, String message) {}
+  private record Note(Kind kind, Place place, String message) {}
+
+  private enum Kind {
+    ERROR,
+    DOUBT,
+    ASSUMED
+  }
 
   private final Places places;
   private final List<Note> notes = new ArrayList<>();
@@ -23,12 +30,17 @@ final class Notes {
   /** An error about what stands (or should stand) at a path, which is not to be relied on. */
   void error(String path, String message) {
     unread.add(path);
-    notes.add(new Note(Severity.ERROR, places.of(path), message));
+    notes.add(new Note(Kind.ERROR, places.of(path), message));
   }
 
-  /** Something that was assumed. */
+  /** Something to look at again. */
   void doubt(String path, String message) {
-    notes.add(new Note(Severity.DOUBT, places.of(path), message));
+    notes.add(new Note(Kind.DOUBT, places.of(path), message));
+  }
+
+  /** Something the sheet does not say, and what is taken in its place. */
+  void assumed(String path, String message) {
+    notes.add(new Note(Kind.ASSUMED, places.of(path), message));
   }
 
   /** Nothing that rests on this path is to be believed; somebody else says why. */
@@ -39,21 +51,27 @@ final class Notes {
   /** Takes over a remark about the sheet as a whole, unless it rests on something unread. */
   void remark(SheetRemark remark) {
     if (unread.stream().noneMatch(remark::restsOn)) {
-      notes.add(new Note(remark.severity(), places.of(remark.path()), remark.message()));
+      Kind kind = remark.severity() == Severity.ERROR ? Kind.ERROR : Kind.DOUBT;
+      notes.add(new Note(kind, places.of(remark.path()), remark.message()));
     }
   }
 
   List<SheetNote> errors() {
-    return of(Severity.ERROR);
+    return of(EnumSet.of(Kind.ERROR));
   }
 
+  /** Assumptions among them. */
   List<SheetNote> doubts() {
-    return of(Severity.DOUBT);
+    return of(EnumSet.of(Kind.DOUBT, Kind.ASSUMED));
   }
 
-  private List<SheetNote> of(Severity severity) {
+  List<SheetNote> assumptions() {
+    return of(EnumSet.of(Kind.ASSUMED));
+  }
+
+  private List<SheetNote> of(Set<Kind> kinds) {
     return notes.stream()
-        .filter(n -> n.severity() == severity)
+        .filter(n -> kinds.contains(n.kind()))
         .sorted(Comparator.comparing(Note::place).thenComparing(Note::message))
         .map(n -> new SheetNote(n.place().line(), n.place().column(), n.message()))
         .distinct()
