@@ -101,16 +101,18 @@ static void take(tl_decoder *d, tl_verdict verdict, size_t length, uint64_t wire
 
 static void end_by_zero(tl_decoder *d) {
   size_t length = (size_t)-1;
-  if (d->unit == 0) {
-    d->counters.idle++;
-    return;
-  }
-  if (d->unit == d->held_count && d->unit <= MOST_UNIT) {
+  int all_here = d->unit == d->held_count && d->unit <= MOST_UNIT;
+  if (all_here) {
     length = tl_unstuff(d->held, d->held_count, d->data);
   }
   if (length < 8 || length > TL_MOST_BODY + 4 ||
       tl_check(d->data, length - 4) != tl_get(d->data + length - 4, 4)) {
-    damage(d, d->unit + 1);
+    if (all_here && is_blank(d, 0, d->held_count)) {
+      d->counters.idle += d->unit + 1;
+      d->mode = OPEN;
+    } else {
+      damage(d, d->unit + 1);
+    }
   } else {
     d->mode = FRAMES;
     take(d, tl_verify(d->data, length - 4), length - 4, d->unit + 1);

@@ -605,16 +605,23 @@ def stream_vectors():
     ])
     carried = f(msg("piece", 1, id=1, offset=0, data=(l(block(9, 0)) + b"\n" + l(block(10, 8))).hex()))
     n += write("stream", "encodings", [
-        stream("frames-to-lines", "the logger changes to lines: followed as soon as 519 bytes without a zero have passed",
+        stream("frames-to-lines", "the logger changes to lines without the zero byte it owes: followed as soon as 519 bytes without a zero have passed",
                [fb[0] + b"".join(l(block(1 + i, 8 + 8 * i)) for i in range(8))]),
-        stream("lines-to-frames", "the logger changes to frames: followed at the first frame that holds no LF",
-               [lb[0] + b"\0" + fb[1] + fb[2]]),
+        stream("lines-to-frames", "the logger changes to frames without the zero byte it owes: followed at the first frame that holds no LF",
+               [lb[0] + fb[1] + fb[2]]),
         stream("frame-with-line-feeds", "0A inside frames is a byte like any other", [f(samples(10, 10, 10, 10, "a", [(10, "a"), (20, "a"), (30, "a")])) + f(msg("status", 11, **{k: v for k, v in STATUS.items() if k not in ("message", "sequence")}))]),
         stream("lines-inside-a-frame", "a piece that carries text is one message: its lines are data", [fb[0] + carried + fb[2]]),
         stream("open-line-feed-frame", "before any message, a frame with 0A inside is still found", bytewise(b"\0" + f(samples(10, 10, 10, 10, "a", [(10, "a"), (20, "a"), (30, "a")])))),
-        stream("one-encoding-each", "a line, a frame, a line: among frames, a lone line is not looked for", [lb[0] + b"\0" + fb[1] + b"\0" + lb[2] + b"\0"]),
-        stream("line-zero-line", "a stray delimiter between lines is idle and changes nothing", [lb[0] + b"\0" + lb[1]]),
+        stream("one-encoding-each", "a line, a frame, a line, with a zero byte before each change", [lb[0] + b"\0" + fb[1] + b"\0" + lb[2] + b"\0"]),
+        stream("line-zero-line", "a stray zero byte between lines is idle, and the next line is found all the same", [lb[0] + b"\0" + lb[1]]),
         stream("line-then-broken-frame", "a zero byte that ends no frame leaves the decoder in lines", [lb[0] + fb[1][:20] + b"\0" + lb[2]]),
+        stream("change-to-lines", "the logger changes to lines as it should, after a zero byte: nothing is lost", [fb[0] + b"\0" + lb[1] + lb[2]]),
+        stream("change-to-frames", "the logger changes to frames as it should: nothing is lost, though the frame holds 0A",
+               [l(samples(9, 0, 10, 10, "a", [(10, "a")])) + b"\0" + f(samples(10, 10, 10, 10, "a", [(10, "a"), (20, "a"), (30, "a")]))]),
+        stream("to-and-fro", "there and back", [fb[0] + b"\0" + lb[1] + b"\0" + fb[2] + b"\0" + lb[3]]),
+        stream("host-opens", "the bytes with which a host opens are idle", [b"\n\0\0" + f(msg("hello", 0, major=1, minor=0, encoding="frames"))]),
+        stream("host-opens-amid", "they end whatever the host before left behind", [f(msg("query", 8))[:5] + b"\n\0\0" + l(msg("hello", 0, major=1, minor=0, encoding="lines"))]),
+        stream("blank-unit", "CR and LF before a zero byte are idle among frames too", [fb[0] + b"\r\n\0" + fb[1]]),
         stream("lf-before-long", "frames, then noise whose last LF is followed by a good line", [fb[0] + b"\x01" * 400 + b"\n" + b"\x02" * 300 + b"\n" + lb[1]]),
     ])
     return n

@@ -540,8 +540,9 @@ class Decoder:
     def byte(self, byte):
         if byte == 0:
             body = whole_frame(self.unit)
-            if not self.unit:
-                self.count("idle")
+            if body is None and len(self.unit) <= MOST_FRAME and not self.unit.strip(b"\r\n"):
+                self.count("idle", len(self.unit) + 1)
+                self.mode = "open"
             elif body is None:
                 self.damage(len(self.unit) + 1)
             else:

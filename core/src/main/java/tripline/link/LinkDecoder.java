@@ -35,6 +35,7 @@ public final class LinkDecoder {
   private final byte[] held = new byte[LineWriter.MOST_LINE];
 
   private Mode mode = Mode.OPEN;
+  private @Nullable Encoding encoding;
 
   /** Bytes of the unit so far, and how many of them, its last, are held. */
   private long unit;
@@ -100,13 +101,9 @@ public final class LinkDecoder {
         sequence.restarts());
   }
 
-  /** The encoding of the last whole message, or null if there was none since the stream opened. */
+  /** The encoding of the last whole message, or null if there was none. */
   public @Nullable Encoding encoding() {
-    return switch (mode) {
-      case OPEN -> null;
-      case FRAMES -> Encoding.FRAMES;
-      case LINES -> Encoding.LINES;
-    };
+    return encoding;
   }
 
   private int acceptFrame(byte[] from, int at, int end) {
@@ -134,7 +131,7 @@ public final class LinkDecoder {
     mode = Mode.OPEN;
     for (int i = heldBytes - 1; i >= 0 && lineStart == 0; i--) {
       if (held[i] == LF) {
-        blankSoFar = isBlank(0, i);
+        blankSoFar = isBlank(held, 0, i);
         lineStart = i + 1;
       }
     }
@@ -180,16 +177,17 @@ public final class LinkDecoder {
   private void endByZero(byte[] from, int at, int to) {
     unit = from == held ? unit : to - at;
     long wire = unit + 1;
-    if (unit == 0) {
-      idle++;
+    boolean allHere = unit == to - at && unit <= MOST_FRAME;
+    int length = allHere && unit > 0 ? wholeFrame(from, at, to) : -1;
+    if (length >= 0) {
+      mode = Mode.FRAMES;
+      encoding = Encoding.FRAMES;
+      take(length, wire);
+    } else if (allHere && isBlank(from, at, to)) {
+      idle += wire;
+      mode = Mode.OPEN;
     } else {
-      int length = unit == to - at && unit <= MOST_FRAME ? wholeFrame(from, at, to) : -1;
-      if (length < 0) {
-        damage(1);
-      } else {
-        mode = Mode.FRAMES;
-        take(length, wire);
-      }
+      damage(1);
     }
     endUnit();
   }
@@ -217,6 +215,7 @@ public final class LinkDecoder {
         damaged++;
       }
       mode = Mode.LINES;
+      encoding = Encoding.LINES;
       takeLine(content, lineBytes + 1L);
       endUnit();
     } else if (mode == Mode.LINES) {
@@ -227,7 +226,7 @@ public final class LinkDecoder {
       }
       endUnit();
     } else {
-      blankSoFar = blankSoFar && !lineDead && isBlank(lineStart, heldBytes);
+      blankSoFar = blankSoFar && !lineDead && isBlank(held, lineStart, heldBytes);
       lineDead = false;
       hold(from, lineFeed, lineFeed + 1);
       lineStart = heldBytes;
@@ -238,9 +237,9 @@ public final class LinkDecoder {
     }
   }
 
-  private boolean isBlank(int from, int to) {
+  private static boolean isBlank(byte[] bytes, int from, int to) {
     for (int i = from; i < to; i++) {
-      if (held[i] != CR && held[i] != LF) {
+      if (bytes[i] != CR && bytes[i] != LF) {
         return false;
       }
     }

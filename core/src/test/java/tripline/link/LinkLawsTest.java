@@ -86,7 +86,7 @@ class LinkLawsTest {
               ? encoding
               : random.nextBoolean() ? Encoding.FRAMES : Encoding.LINES;
       int length = encoder.encode(messages.next(), encoding, out, 0);
-      switch (random.nextInt(14)) {
+      switch (random.nextInt(16)) {
         case 0 -> out[random.nextInt(length)] ^= (byte) (1 << random.nextInt(8));
         case 1 -> length = random.nextInt(length + 1);
         case 2 -> stream.write(out, 0, length);
@@ -97,7 +97,8 @@ class LinkLawsTest {
           random.nextBytes(noise);
           stream.write(noise, 0, noise.length);
         }
-        case 6 -> stream.write(random.nextBoolean() ? 0 : '\n');
+        case 6 -> stream.write(random.nextInt(3) == 0 ? '\n' : 0);
+        case 7 -> stream.write(random.nextBoolean() ? '\r' : '\n');
         default -> {}
       }
       stream.write(out, 0, length);
