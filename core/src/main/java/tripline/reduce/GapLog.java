@@ -18,6 +18,12 @@ final class GapLog {
   private long thresholdNs = Long.MAX_VALUE;
   private long nextLearn = 32;
 
+  /** What a logger writes. */
+  enum Writes {
+    EVERY_SAMPLE,
+    CHANGES_ONLY
+  }
+
   private record Candidate(long fromNs, long toNs, double before, double after) {}
 
   GapLog(Rhythm rhythm, Loss.What what) {
@@ -39,13 +45,15 @@ final class GapLog {
   /**
    * The gaps.
    *
+   * @param writes whether the logger writes every sample or only changes: the silence of the latter
+   *     is a loss only where the reading moved across it
    * @param leastMove a reading that moved further than this across a silence was not held by a
    *     logger that writes only changes: it was lost
    */
-  List<Loss> losses(double leastMove) {
+  List<Loss> losses(double leastMove, Writes writes) {
     List<Loss> losses = new ArrayList<>();
     long median = rhythm.medianNs();
-    boolean regular = rhythm.regular();
+    boolean regular = writes == Writes.EVERY_SAMPLE && rhythm.regular();
     for (Candidate c : candidates) {
       double moved = c.after - c.before;
       long distance = c.toNs - c.fromNs;

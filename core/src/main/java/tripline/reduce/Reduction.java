@@ -44,6 +44,7 @@ public final class Reduction implements SampleSink {
   private long firstNs;
   private long lastNs;
   private long rows;
+  private long contactRows;
   private long positions;
   private long positionRepeats;
   private long lastPositionNs;
@@ -123,6 +124,9 @@ public final class Reduction implements SampleSink {
     repeatedKnown |= known;
     repeatedPosition |= !Double.isNaN(reading);
     rows++;
+    if (known != 0) {
+      contactRows++;
+    }
     if (!Double.isNaN(reading)) {
       onPosition(timeNs, unwrapper.unwrap(reading));
     }
@@ -384,8 +388,12 @@ public final class Reduction implements SampleSink {
 
   private List<Loss> losses(double quantum, double fittedNoise) {
     List<Loss> losses = new ArrayList<>(reported);
-    losses.addAll(rowGaps.losses(3.5 * quantum + 6 * fittedNoise));
-    for (Loss loss : positionGaps.losses(3.5 * quantum + 6 * fittedNoise)) {
+    GapLog.Writes writes =
+        writesChangesOnly() && 2 * contactRows < rows
+            ? GapLog.Writes.CHANGES_ONLY
+            : GapLog.Writes.EVERY_SAMPLE;
+    losses.addAll(rowGaps.losses(3.5 * quantum + 6 * fittedNoise, writes));
+    for (Loss loss : positionGaps.losses(3.5 * quantum + 6 * fittedNoise, writes)) {
       boolean told =
           losses.stream().anyMatch(l -> l.fromNs() <= loss.fromNs() && l.toNs() >= loss.toNs());
       if (!told) {

@@ -17,6 +17,11 @@ final class JsonOut {
   /** Beyond any logger's, and short enough to read. */
   static final MathContext DIGITS = new MathContext(9);
 
+  private static final int DECIMALS = 4;
+
+  /** More than these a double does not hold. */
+  private static final int MOST_DIGITS = 15;
+
   /** Numbers with more zeros than this are written with an exponent. */
   private static final int MOST_ZEROS = 6;
 
@@ -85,9 +90,12 @@ final class JsonOut {
     }
   }
 
-  /** A number's nine significant digits. */
+  /** A number's nine significant digits; large ones (raw counts) keep four decimals as well. */
   static String digits(double value) {
-    BigDecimal rounded = new BigDecimal(value).round(DIGITS);
+    BigDecimal exact = new BigDecimal(value);
+    int whole = exact.precision() - exact.scale();
+    int digits = Math.max(DIGITS.getPrecision(), Math.min(whole + DECIMALS, MOST_DIGITS));
+    BigDecimal rounded = exact.round(new MathContext(digits));
     if (rounded.signum() == 0) {
       return "0";
     }
