@@ -24,6 +24,7 @@ import tripline.sample.SampleSink;
  */
 public final class Throughput {
   private static final int CONTACTS = 16;
+  private static final double SPAN_TURNS = 31;
   private static final int BUFFER_BYTES = 256 * 1024;
 
   private Throughput() {}
@@ -45,37 +46,42 @@ public final class Throughput {
         arguments[0], said, seconds, Files.size(file) / seconds / 1e6);
   }
 
-  /** A hand stroke at 1 kHz, a contact changing now and then. */
+  /** Strokes up and down at 1 kHz, a minute each, sixteen contacts spread over the travel. */
   static String make(Path file, long bytes) throws IOException {
     Random random = new Random(7);
     boolean[] states = new boolean[CONTACTS];
     long written = 0;
-    long rows = 0;
+    int rows = 0;
     try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file), 1 << 16)) {
-      StringBuilder line = new StringBuilder("time,position");
+      StringBuilder line = new StringBuilder("# drive: motor\ntime,position");
       IntStream.rangeClosed(1, CONTACTS).forEach(i -> line.append(",k").append(i));
       line.append(",mark\n");
-      double x = 0;
       while (written < bytes) {
         byte[] row = line.toString().getBytes(StandardCharsets.US_ASCII);
         out.write(row);
         written += row.length;
         line.setLength(0);
-        x += 0.0005 * (1 + Math.sin(rows / 700.0));
-        long count = Math.max(0, Math.round((x % 31) * 1e4 + random.nextGaussian() * 5));
+        double turns = turns(rows);
+        long counts = Math.max(0, Math.round(turns * 1e4 + random.nextGaussian() * 5));
         decimals(line, rows, 1000).append(',');
-        decimals(line, count, 10_000);
-        if (random.nextInt(200) == 0) {
-          states[random.nextInt(CONTACTS)] ^= true;
-        }
-        for (boolean state : states) {
-          line.append(state ? ",1" : ",0");
+        decimals(line, counts, 10_000);
+        for (int i = 0; i < CONTACTS; i++) {
+          double trip = SPAN_TURNS * (i + 0.5) / CONTACTS;
+          states[i] = turns > trip + (states[i] ? -0.02 : 0.02);
+          line.append(states[i] ? ",1" : ",0");
         }
         line.append(",\n");
         rows++;
       }
     }
     return rows + " rows";
+  }
+
+  /** A minute up, a minute down, of which five seconds at rest at either end. */
+  private static double turns(int row) {
+    int inCycle = row % 120_000;
+    int moving = Math.min(Math.max(Math.min(inCycle, 120_000 - inCycle) - 2_500, 0), 55_000);
+    return SPAN_TURNS * moving / 55_000;
   }
 
   /** A number of parts as a decimal number, all of its places written, as loggers do. */
@@ -107,6 +113,7 @@ public final class Throughput {
     try (de.siegmar.fastcsv.reader.CsvReader<CsvRecord> reader =
         de.siegmar.fastcsv.reader.CsvReader.builder()
             .allowUnclosedQuote(false)
+            .commentStrategy(de.siegmar.fastcsv.reader.CommentStrategy.SKIP)
             .build(CsvRecordHandler.of(), file)) {
       boolean header = true;
       for (CsvRecord record : reader) {
