@@ -7,6 +7,9 @@ module tripline.harness {
   requires com.fazecast.jSerialComm;
   requires com.samskivert.jmustache;
   requires info.picocli;
+  requires openhtmltopdf.core;
+  requires openhtmltopdf.pdfbox;
+  requires openhtmltopdf.svg.support;
   requires org.slf4j;
   requires org.tomlj;
   requires static org.jspecify;

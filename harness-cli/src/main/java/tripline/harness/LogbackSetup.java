@@ -33,6 +33,8 @@ public final class LogbackSetup extends ContextAwareBase implements Configurator
     Logger root = context.getLogger(Logger.ROOT_LOGGER_NAME);
     root.setLevel(Level.convertAnSLF4JLevel(Logging.named(System.getenv(Logging.VARIABLE))));
     root.addAppender(appender);
+    // Says of every PDF that the base font Symbol, which no record uses, is replaced.
+    context.getLogger("org.apache.pdfbox").setLevel(Level.ERROR);
     return ExecutionStatus.DO_NOT_INVOKE_NEXT_IF_ANY;
   }
 }

@@ -64,7 +64,7 @@ final class CamsText {
   }
 
   /** The end says already why, and for the same reason. */
-  private static boolean limitsAnUndecidedEnd(Result result, CamResult cam) {
+  static boolean limitsAnUndecidedEnd(Result result, CamResult cam) {
     boolean limit =
         result.contacts().stream()
             .anyMatch(c -> c.cam().equals(cam.cam()) && c.role().startsWith("limit-"));

@@ -66,7 +66,7 @@ final class HeadText {
     return count + " " + what + (count == 1 ? "" : "s");
   }
 
-  private static List<String> why(Result result) {
+  static List<String> why(Result result) {
     return switch (result.decision()) {
       case ACCEPT -> List.of();
       case REJECT -> {

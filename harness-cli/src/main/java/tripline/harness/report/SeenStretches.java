@@ -14,9 +14,10 @@ import tripline.result.Result.Stretch;
  * @param closed travel over which it was seen closed, x
  * @param covered travel over which it was seen at all, x; empty where it was not exercised
  */
-record SeenStretches(String direction, List<Stretch> closed, List<Stretch> covered) {
+public record SeenStretches(String direction, List<Stretch> closed, List<Stretch> covered) {
 
-  static SeenStretches of(Result result, ContactResult contact) {
+  /** In the direction its cam is judged in, else the other. */
+  public static SeenStretches of(Result result, ContactResult contact) {
     String judged =
         result.cams().stream()
             .filter(c -> c.cam().equals(contact.cam()))
@@ -31,7 +32,8 @@ record SeenStretches(String direction, List<Stretch> closed, List<Stretch> cover
     return in(judged.equals("opening") ? "closing" : "opening", result, contact);
   }
 
-  static SeenStretches in(String direction, Result result, ContactResult contact) {
+  /** In one direction, {@code opening} or {@code closing}, of the judged setting. */
+  public static SeenStretches in(String direction, Result result, ContactResult contact) {
     int setting = Math.max(0, result.settings().size() - 1);
     List<Stretch> covered =
         result.recordings().stream()

@@ -48,8 +48,8 @@ import tripline.result.Result.TravelResult;
 /**
  * Results made by hand, as an analysis would leave them, for one valve of a fictional waterworks.
  */
-final class Specimen {
-  static final double SPAN = 31.02;
+public final class Specimen {
+  public static final double SPAN = 31.02;
   private static final double U_STOP = 0.0105;
   private static final double DIFFERENTIAL = 0.04;
   private static final double SPEED = 0.645;
@@ -64,19 +64,20 @@ final class Specimen {
   private boolean stops = true;
   private double coast;
   private double clock;
+  private String file = "cw114-hand.csv";
 
   private Specimen(JobSheet sheet, double close, double open, double quarter) {
     this.sheet = sheet;
     this.trips = new double[] {close, open, quarter};
   }
 
-  static Result accepted() {
+  public static Result accepted() {
     Specimen s = new Specimen(sheet(), 0.512, SPAN - 0.487, 7.70);
     s.hand(0, 2);
     return s.result();
   }
 
-  static Result early() {
+  public static Result early() {
     Specimen s = new Specimen(sheet(), 0.731, SPAN - 0.487, 7.70);
     s.hand(0, 2);
     s.findings.add(
@@ -94,13 +95,13 @@ final class Specimen {
     return s.result();
   }
 
-  static Result nearTheLimit() {
+  public static Result nearTheLimit() {
     Specimen s = new Specimen(sheet(), 0.592, SPAN - 0.487, 7.70);
     s.hand(0, 2);
     return s.result();
   }
 
-  static Result withoutStop() {
+  public static Result withoutStop() {
     Specimen s = new Specimen(sheet(), 0.512, SPAN - 0.487, 7.70);
     s.stops = false;
     s.hand(0, 1);
@@ -119,7 +120,7 @@ final class Specimen {
     return s.result();
   }
 
-  static Result powered() {
+  public static Result powered() {
     Specimen s = new Specimen(sheet(), 0.512, SPAN - 0.487, 7.70);
     s.coast = 0.213;
     s.hand(0, 2);
@@ -127,7 +128,7 @@ final class Specimen {
     return s.result();
   }
 
-  static Result adjusted() {
+  public static Result adjusted() {
     Specimen s = new Specimen(sheet(), 0.731, SPAN - 0.487, 7.70);
     s.hand(0, 2);
     s.asFound.add(new AsFound(0, s.cams(), s.ends()));
@@ -151,16 +152,22 @@ final class Specimen {
   /**
    * Markup, right-to-left text, control characters and a very long tag wherever text can come in.
    */
-  static final String HOSTILE =
+  public static final String HOSTILE =
       "</title></svg><script>document.title='owned'</script><img src=x onerror=\"document.title='owned'\">"
           + "\u001b[31m\u0007\u202eevil\u2066\u0000&amp;{{tag}}'\"";
 
-  static JobSheet hostileSheet() {
-    return sheet(HOSTILE + "W".repeat(300), HOSTILE, "\u05d0\u05d1\u05d2 " + HOSTILE);
+  public static JobSheet hostileSheet() {
+    return sheet(
+        HOSTILE + "W".repeat(300),
+        HOSTILE,
+        "\u05d0\u05d1\u05d2 " + HOSTILE,
+        HOSTILE,
+        HOSTILE + "contact");
   }
 
-  static Result hostile() {
+  public static Result hostile() {
     Specimen s = new Specimen(hostileSheet(), 0.731, SPAN - 0.487, 7.70);
+    s.file = HOSTILE;
     s.hand(0, 2);
     s.findings.add(
         new FindingResult(
@@ -177,11 +184,17 @@ final class Specimen {
     return s.result();
   }
 
-  static JobSheet sheet() {
-    return sheet("CW-114", "Cooling-water return isolation, DN 300 wedge gate valve", "4471-C");
+  public static JobSheet sheet() {
+    return sheet(
+        "CW-114",
+        "Cooling-water return isolation, DN 300 wedge gate valve",
+        "4471-C",
+        "quarter",
+        "61-62");
   }
 
-  private static JobSheet sheet(String tag, String description, String order) {
+  private static JobSheet sheet(
+      String tag, String description, String order, String thirdCam, String lastContact) {
     return new JobSheet(
         new JobIdentity(tag, description, order),
         new TravelPlan(
@@ -206,8 +219,8 @@ final class Specimen {
             contact("23-24", "open", ClosedWhere.OPEN_SIDE, Role.BYPASS_CLOSING),
             contact("33-34", "close", ClosedWhere.OPEN_SIDE, Role.LAMP_OPEN),
             contact("41-42", "open", ClosedWhere.CLOSED_SIDE, Role.LAMP_CLOSED),
-            contact("53-54", "quarter", ClosedWhere.OPEN_SIDE, Role.INTERLOCK),
-            contact("61-62", "quarter", ClosedWhere.CLOSED_SIDE, Role.SPARE)),
+            contact("53-54", thirdCam, ClosedWhere.OPEN_SIDE, Role.INTERLOCK),
+            contact(lastContact, thirdCam, ClosedWhere.CLOSED_SIDE, Role.SPARE)),
         Acceptance.DEFAULT,
         Optional.empty(),
         Optional.empty(),
@@ -216,8 +229,7 @@ final class Specimen {
   }
 
   private static Contact contact(String name, String cam, ClosedWhere closed, Role role) {
-    return new Contact(
-        name, "k" + name.charAt(0) + name.charAt(1), cam, closed, role, OptionalDouble.empty());
+    return new Contact(name, "k" + name.substring(0, 2), cam, closed, role, OptionalDouble.empty());
   }
 
   private void hand(int setting, int strokes) {
@@ -245,9 +257,9 @@ final class Specimen {
       all.addAll(made);
       List<PathPoint> points = new ArrayList<>(before.path().points());
       points.addAll(path);
-      recordings.add(recording("cw114-hand.csv", "hand", t, all, points));
+      recordings.add(recording(file, "hand", t, all, points));
     } else {
-      recordings.add(recording("cw114-hand.csv", "hand", t, made, path));
+      recordings.add(recording(file, "hand", t, made, path));
     }
     clock = t;
   }
@@ -378,7 +390,7 @@ final class Specimen {
     return List.of(
         cam("close", 0, 0.5, 0.1, "closed", null),
         cam("open", 1, SPAN - 0.5, 0.1, "open", null),
-        cam("quarter", 2, 0.25 * SPAN, 0.02 * SPAN, "closed", 25.0));
+        cam(sheet.cams().get(2).name(), 2, 0.25 * SPAN, 0.02 * SPAN, "closed", 25.0));
   }
 
   private CamResult cam(
