@@ -18,6 +18,7 @@ import tripline.harness.report.AnswerFile;
 import tripline.harness.report.Provenance;
 import tripline.harness.report.ReferenceFile;
 import tripline.harness.report.ResultJson;
+import tripline.harness.report.record.RecordFile;
 import tripline.measure.Decision;
 import tripline.result.Result;
 import tripline.travel.RecordingTrace;
@@ -39,6 +40,12 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
     if (arguments.threads() < 1 || arguments.threads() > MOST_THREADS) {
       throw new ParameterException(
           line, "--threads is %d, expected 1 to %d".formatted(arguments.threads(), MOST_THREADS));
+    }
+    for (Path report : arguments.reports()) {
+      if (!RecordFile.canBe(report)) {
+        throw new ParameterException(
+            line, "--report is %s, expected a name in .html or .pdf".formatted(report));
+      }
     }
     JobFile job = JobFile.read(arguments.job());
     @Nullable Path earlier = arguments.reference();
@@ -81,6 +88,13 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
       }
     } else if (json != null) {
       AnswerFile.write(json, writer -> ResultJson.write(result, provenance, writer));
+    }
+  }
+
+  /** Writes every record that is wanted. */
+  void writeReports(AnalysisArguments arguments) {
+    for (Path report : arguments.reports()) {
+      RecordFile.write(report, result, job.sheet(), provenance);
     }
   }
 

@@ -1,6 +1,7 @@
 package tripline.harness.command;
 
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Option;
@@ -24,6 +25,12 @@ final class AnalysisArguments {
       description =
           "Write the result as JSON; - is standard output, which then holds nothing else.")
   private @Nullable Path json;
+
+  @Option(
+      names = "--report",
+      paramLabel = "FILE",
+      description = "Write the record to sign, as .html or .pdf; may be given several times.")
+  private List<Path> reports = new ArrayList<>();
 
   @Option(
       names = "--reference",
@@ -51,6 +58,10 @@ final class AnalysisArguments {
 
   @Nullable Path json() {
     return json;
+  }
+
+  List<Path> reports() {
+    return reports;
   }
 
   @Nullable Path reference() {

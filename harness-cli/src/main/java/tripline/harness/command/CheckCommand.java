@@ -30,6 +30,7 @@ public final class CheckCommand implements Callable<ExitStatus> {
       CheckText.write(analysis.result(), analysis.job().sheet(), TextStyle.ofProcess(), out);
     }
     analysis.writeJson(arguments, out);
+    analysis.writeReports(arguments);
     return analysis.status();
   }
 }

@@ -1,6 +1,9 @@
 package tripline.harness.report;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import tripline.harness.report.Ink.Tone;
 import tripline.measure.Decision;
@@ -32,15 +35,22 @@ final class CamsText {
           Page.decision(cam.decision(), 10),
           before ? found(result, cam) : Page.cell(Rounded.probability(cam.probability()), 15));
     }
+    why(page, result);
+  }
+
+  /** Reasons, each once with the cams it holds for. */
+  private static void why(Page page, Result result) {
+    Map<String, List<String>> reasons = new LinkedHashMap<>();
     for (CamResult cam : result.cams()) {
       if (cam.decision() == Decision.UNDECIDED && !limitsAnUndecidedEnd(result, cam)) {
-        page.labelled(
-            "  ? " + page.fit(cam.cam(), LABEL - 5),
-            LABEL,
-            Tone.DOUBT,
-            Undecided.why(page.rounded(), cam));
+        reasons
+            .computeIfAbsent(Undecided.why(page.rounded(), cam), r -> new ArrayList<>())
+            .add(name(cam));
       }
     }
+    reasons.forEach(
+        (reason, cams) ->
+            page.labelled("  ?", LABEL, Tone.DOUBT, String.join(", ", cams) + ": " + reason));
   }
 
   static String name(CamResult cam) {

@@ -1,5 +1,6 @@
 package tripline.harness.report;
 
+import java.util.List;
 import tripline.job.Contact;
 import tripline.job.JobSheet;
 import tripline.measure.Decision;
@@ -35,6 +36,24 @@ final class DevelopmentText {
           .ifPresent(c -> row(page, result, sheet, contact, c, scale));
     }
     page.line("  " + PairedBar.of(page.glyphs()).legend());
+    notExercised(page, result);
+  }
+
+  private static void notExercised(Page page, Result result) {
+    List<String> contacts =
+        result.contacts().stream()
+            .filter(c -> c.decision() == Decision.UNDECIDED && !c.exercised())
+            .map(ContactResult::contact)
+            .toList();
+    if (!contacts.isEmpty()) {
+      String who =
+          contacts.size() == result.contacts().size() ? "all" : String.join(", ", contacts);
+      page.labelled(
+          "  ?",
+          13,
+          Ink.Tone.DOUBT,
+          who + ": not seen to change in both directions; stroke past once more each way");
+    }
   }
 
   /** The labels of the scale; the last one moves inward where it would leave the page. */

@@ -2,6 +2,7 @@ package tripline.harness.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import tripline.harness.report.Ink.Tone;
 import tripline.measure.Decision;
 import tripline.result.Result;
@@ -64,20 +65,31 @@ final class EndsText {
     if (span != null) {
       parts.add("span " + page.rounded().interval(span.value(), span.u95()));
     }
-    Measured lost = travel.lostMotion();
-    if (lost != null) {
-      String note = travel.lostMotionNote();
-      parts.add(
-          "lost motion "
-              + page.rounded().interval(lost.value(), lost.u95())
-              + (note == null || note.isBlank() ? "" : " (" + note + ")"));
-    }
+    lostMotion(page, travel).ifPresent(parts::add);
     parts.add("closed stop " + source(travel.closedStop()));
     parts.add("open stop " + source(travel.openStop()));
     if (!travel.datum().equals("closed-stop")) {
       parts.add("x counts from the " + travel.datum().replace('-', ' '));
     }
     page.labelled("  travel", LABEL, Tone.BODY, String.join("; ", parts));
+  }
+
+  /** The figure with what it stands for; where there is none, why. */
+  private static Optional<String> lostMotion(Page page, TravelResult travel) {
+    Measured lost = travel.lostMotion();
+    String note = travel.lostMotionNote() == null ? "" : travel.lostMotionNote();
+    if (lost == null) {
+      return Optional.of(note).filter(n -> !n.isBlank()).map(EndsText::withoutStop);
+    }
+    String figure = page.rounded().interval(lost.value(), lost.u95());
+    return Optional.of(
+        note.startsWith("At most")
+            ? "lost motion at most " + figure + ", a cam's differential included"
+            : "lost motion " + figure + (note.isBlank() ? "" : " (" + withoutStop(note) + ")"));
+  }
+
+  private static String withoutStop(String note) {
+    return note.endsWith(".") ? note.substring(0, note.length() - 1) : note;
   }
 
   private static String source(@org.jspecify.annotations.Nullable StopResult stop) {

@@ -20,6 +20,11 @@ public final class FigureText {
     return Figures.decimals(value, Rounded.decimals(half));
   }
 
+  /** Four significant digits at most, for figures without an uncertainty of their own. */
+  public static String plain(double value) {
+    return Figures.text(value);
+  }
+
   /** With its sign. */
   public static String signed(double value, double half) {
     return Rounded.signed(value, half);

@@ -10,6 +10,7 @@ import tripline.result.Result;
 import tripline.result.Result.EndResult;
 import tripline.result.Result.Measured;
 import tripline.result.Result.MotorResult;
+import tripline.result.Result.RecordingResult;
 import tripline.result.Result.StrokeResult;
 
 /** Strokes under power: margin and what stopped them. Nothing where all was done by hand. */
@@ -18,12 +19,25 @@ final class PoweredText {
 
   private PoweredText() {}
 
+  /** A stroke and its number, counted from 1 over all recordings. */
+  private record Numbered(int number, StrokeResult stroke) {}
+
+  private static List<Numbered> strokes(Result result) {
+    List<Numbered> strokes = new ArrayList<>();
+    int number = 0;
+    for (RecordingResult recording : result.recordings()) {
+      for (StrokeResult stroke : recording.strokes()) {
+        number++;
+        if (recording.drive().equals("motor")) {
+          strokes.add(new Numbered(number, stroke));
+        }
+      }
+    }
+    return strokes;
+  }
+
   static void write(Page page, Result result, JobSheet sheet) {
-    List<StrokeResult> strokes =
-        result.recordings().stream()
-            .filter(r -> r.drive().equals("motor"))
-            .flatMap(r -> r.strokes().stream())
-            .toList();
+    List<Numbered> strokes = strokes(result);
     if (strokes.isEmpty()) {
       return;
     }
@@ -78,7 +92,8 @@ final class PoweredText {
     return figure == null ? "-" : page.rounded().interval(figure.value(), figure.u95());
   }
 
-  private static void stroke(Page page, StrokeResult stroke) {
+  private static void stroke(Page page, Numbered numbered) {
+    StrokeResult stroke = numbered.stroke();
     List<String> parts = new ArrayList<>();
     String time =
         stroke.strokeTimeS() == null ? "" : " " + Figures.decimals(stroke.strokeTimeS(), 1) + " s";
@@ -92,6 +107,6 @@ final class PoweredText {
     if (motor != null && motor.margin() != null) {
       parts.add("margin " + text(page, motor.margin()));
     }
-    page.labelled("  stroke " + (stroke.number() + 1), 13, Tone.BODY, String.join(", ", parts));
+    page.labelled("  stroke " + numbered.number(), 13, Tone.BODY, String.join(", ", parts));
   }
 }

@@ -53,14 +53,13 @@ public final class RecordWords {
     List<String> parts = new ArrayList<>();
     figure("Span", travel.span(), parts);
     figure("lost motion", travel.lostMotion(), parts);
-    String note = travel.lostMotionNote();
-    if (travel.lostMotion() != null && note != null && !note.isBlank()) {
-      parts.add(note);
-    }
     parts.add("closed stop " + stop(travel.closedStop()));
     parts.add("open stop " + stop(travel.openStop()));
     parts.add("x counts from the " + travel.datum().replace('-', ' '));
-    return String.join("; ", parts) + ".";
+    String note = travel.lostMotionNote();
+    return String.join("; ", parts)
+        + "."
+        + (note == null || note.isBlank() ? "" : " Lost motion: " + note);
   }
 
   private static void figure(String name, @Nullable Measured figure, List<String> parts) {

@@ -508,7 +508,9 @@ public final class Specimen {
             stops ? new StopResult(4.2 + SPAN, U_STOP, "plateau") : null,
             stops ? figure(SPAN, 0.0148) : null,
             stops ? figure(0.24, 0.0021) : null,
-            stops ? "at most: separable from the cams' differential only so far" : null),
+            stops
+                ? "At most this much: a cam's own differential cannot be told from lost motion."
+                : null),
         settings,
         List.copyOf(changes),
         cams,

@@ -15,7 +15,7 @@ import tripline.result.Result.StrokeResult;
 final class TravelOverTime {
   private static final double LEFT = 40;
   private static final double RIGHT = 292;
-  private static final double TOP = 22;
+  private static final double TOP = 23;
   private static final double BOTTOM = 186;
   private static final double HEIGHT = 216;
 
@@ -92,8 +92,12 @@ final class TravelOverTime {
                 Svg.format("%.2f", changes.get(changes.size() - 1).timeS()));
   }
 
+  /** Those of charted contacts; torque contacts and contactors have no trip point. */
   private List<ChangeResult> changesHere() {
-    return result.changes().stream().filter(c -> c.recording() == index).toList();
+    return result.changes().stream()
+        .filter(c -> c.recording() == index)
+        .filter(c -> result.contacts().stream().anyMatch(k -> k.contact().equals(c.contact())))
+        .toList();
   }
 
   private void stops() {
@@ -142,13 +146,7 @@ final class TravelOverTime {
           .data("axis", "position");
       svg.text(LEFT - 6, position.at(tick) + 3.3, "end", 9.5, text(tick, position.tickStep(6)));
     }
-    svg.text(
-            2,
-            10,
-            "start",
-            9.5,
-            placed ? "turns from the closed stop" : "turns from the first reading")
-        .fill(Palette.DARK);
+    svg.text(2, 10, "start", 9.5, "turns").fill(Palette.DARK);
   }
 
   static String text(double tick, double step) {
@@ -188,7 +186,7 @@ final class TravelOverTime {
       if (setting.number() > 0 && setting.recording() == index && time.holds(setting.fromS())) {
         double x = time.at(setting.fromS());
         svg.line(x, TOP, x, BOTTOM).stroke(Palette.INK, 1.2).dashed("2 2").data("mark", "setting");
-        svg.text(x + 3, BOTTOM - 32, "start", 9, "setting " + (setting.number() + 1));
+        svg.text(x + 3, BOTTOM - 14, "start", 9, "setting " + (setting.number() + 1));
       }
     }
   }
@@ -215,7 +213,7 @@ final class TravelOverTime {
     }
   }
 
-  /** The number of each stroke below its middle, as far as there is room. */
+  /** The number of each stroke above its middle, as far as there is room. */
   private void numbers() {
     List<Double> used = new ArrayList<>();
     int number = 0;
@@ -227,7 +225,7 @@ final class TravelOverTime {
       double x = time.within((stroke.startS() + stroke.endS()) / 2);
       if (used.stream().allMatch(u -> Math.abs(u - x) >= 16)) {
         used.add(x);
-        double y = BOTTOM - 18;
+        double y = TOP - 11;
         svg.circle(x, y, 6.5).fill(Palette.PAPER).stroke(Palette.DARK, 0.8);
         svg.text(x, y + 3.2, "middle", 9, Integer.toString(number));
       }

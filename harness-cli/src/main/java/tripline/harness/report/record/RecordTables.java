@@ -47,7 +47,7 @@ final class RecordTables {
               .text("drive", r.drive())
               .text("samples", Long.toString(r.samples()))
               .text("duration", FigureText.value(r.durationS(), 0.1))
-              .text("rate", FigureText.value(r.sampleRateHz(), 0.1))
+              .text("rate", FigureText.plain(r.sampleRateHz()))
               .text("noise", r.noise() > 0 ? FigureText.uncertainty(r.noise()) : "-")
               .text("quantum", r.quantum() > 0 ? FigureText.uncertainty(r.quantum()) : "-"));
     }
@@ -108,7 +108,7 @@ final class RecordTables {
         .some(
             "percent",
             Optional.ofNullable(c.targetPercent())
-                .map(p -> FigureText.value(p, 0.1) + " % from " + c.from()))
+                .map(p -> FigureText.plain(p) + " % from " + c.from()))
         .text("off", both ? FigureText.signed(value(c.trip()) - value(c.target()), half) : "-")
         .text("probability", FigureText.probability(c.probability()))
         .text("decision", FigureText.word(c.decision()))
@@ -147,9 +147,7 @@ final class RecordTables {
                   .text("closing", changes(result, c.contact(), "closing"))
                   .text(
                       "settles",
-                      c.worstSettleS() == null
-                          ? "-"
-                          : FigureText.value(1000 * c.worstSettleS(), 0.1))
+                      c.worstSettleS() == null ? "-" : FigureText.plain(1000 * c.worstSettleS()))
                   .text("decision", FigureText.word(c.decision())));
         }
       }
