@@ -50,8 +50,12 @@ final class PoweredPhases {
     double perUnit = Math.abs(position.turnsPerUnit());
     double turnsPerS = Math.abs(speed.unitsPerS()) * perUnit;
     return figure(turnsPerS, PartNames.FIT, speed.u() * perUnit, Shape.NORMAL)
-        .orElse(Estimate.exact(0))
-        .with(Part.common(PartNames.SCALE, turnsPerS * position.scaleU(), Shape.NORMAL));
+        .map(
+            run ->
+                run.with(
+                    Part.common(
+                        PartNames.SCALE, run.value() * position.scaleU(), Shape.NORMAL)))
+        .orElse(Estimate.exact(0));
   }
 
   private Optional<Estimate> time(Leg leg, long atNs, long uNs) {

@@ -82,6 +82,8 @@ final class Strokes {
     long firstNs = survey.recordings().get(leg.recording()).trace().firstNs();
     StopEvents events = StopEvents.of(survey, leg);
     StopCause cause = strokeEnd.cause(leg, events);
+    Stroke.StoppedBy stoppedBy = strokeEnd.stoppedBy(leg, cause);
+    boolean powerLost = cause.isPowerLost() && stoppedBy != Stroke.StoppedBy.HARD_STOP;
     return new Stroke(
         leg.recording(),
         leg.number(),
@@ -93,9 +95,9 @@ final class Strokes {
         (leg.startNs() - firstNs) / NS_PER_S,
         (leg.endNs() - firstNs) / NS_PER_S,
         regions.isFull(leg, ends.from, ends.to),
-        strokeEnd.stoppedBy(leg, cause),
+        stoppedBy,
         drive == Drive.MOTOR
-            ? Optional.of(new PoweredPhases(survey, map).of(leg, events, cause.isPowerLost()))
+            ? Optional.of(new PoweredPhases(survey, map).of(leg, events, powerLost))
             : Optional.empty());
   }
 }

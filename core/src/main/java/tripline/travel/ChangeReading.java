@@ -33,7 +33,7 @@ final class ChangeReading {
     List<Part> parts = new ArrayList<>();
     parts.add(Part.own(PartNames.FIT, place.u(), Shape.NORMAL));
     if (!change.motion().equals(Change.Motion.AT_REST)) {
-      double speed = place.speed();
+      double speed = Double.isFinite(place.speed()) ? place.speed() : 0;
       double gapS = change.gapNs() / NS_PER_S;
       boolean stamped = change.gapNs() < scanNs / 2;
       parts.add(
