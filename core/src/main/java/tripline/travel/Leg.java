@@ -20,8 +20,7 @@ import tripline.reduce.Stopping;
  * @param startNs begin, ns
  * @param endNs standstill where it stood, else end of its last move, ns
  * @param stopping how its last move in its own direction came to a standstill
- * @param rest the rest it ended in: where several follow each other with next to no travel between
- *     (handwheel let go at a stop), the last
+ * @param rest the rest it ended in, readings unwrapped: of several at the same place the longest
  * @param finished it ended in a rest or a turn of direction, and not with the recording or at an
  *     adjustment on the way
  */

@@ -2,7 +2,6 @@ package tripline.travel;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import tripline.job.Direction;
 import tripline.reduce.Movement;
@@ -15,9 +14,6 @@ import tripline.reduce.Trace;
  * in which no contact changed. An adjustment on the way does.
  */
 final class Legs {
-  /** A handwheel let go at a stop springs back by less than this, turns (common practice). */
-  static final double SPRING_BACK_TURNS = 0.05;
-
   private final Trace trace;
   private final int recording;
   private final double turnsPerUnit;
@@ -132,8 +128,9 @@ final class Legs {
 
   private Leg leg(Segment segment, int number, boolean cut) {
     boolean opening = segment.sign * turnsPerUnit > 0;
-    Move last = segment.lastOwn(SPRING_BACK_TURNS / Math.abs(turnsPerUnit));
-    Optional<Rest> rest = restAfter(last);
+    Move last = segment.lastOwn();
+    Optional<Rest> rest =
+        new Rests(trace, turnsPerUnit, shift).ending(segment.moves.get(0), last, segment.furthest());
     boolean lastOfAll = trace.movements().get(trace.movements().size() - 1).equals(last);
     long endNs = last.stopping().stood() ? last.stopping().stillNs() : last.toNs();
     return new Leg(
@@ -149,35 +146,6 @@ final class Legs {
         last.stopping(),
         rest,
         !cut && !lastOfAll);
-  }
-
-  /** The rest after a move, past spring-backs too small to be travel. */
-  private Optional<Rest> restAfter(Move move) {
-    List<Movement> all = trace.movements();
-    Optional<Rest> found = Optional.empty();
-    for (int i = all.indexOf(move) + 1; i < all.size(); i++) {
-      if (all.get(i) instanceof Rest rest) {
-        found = Optional.of(shifted(rest, shift));
-      } else if (isTravelFrom((Move) all.get(i), move)) {
-        break;
-      }
-    }
-    return found;
-  }
-
-  private boolean isTravelFrom(Move next, Move move) {
-    return Math.abs(next.to() - move.to()) * Math.abs(turnsPerUnit) >= SPRING_BACK_TURNS;
-  }
-
-  static Rest shifted(Rest rest, double shift) {
-    return new Rest(
-        rest.fromNs(),
-        rest.toNs(),
-        rest.reading() + shift,
-        rest.u(),
-        rest.low() + shift,
-        rest.high() + shift,
-        rest.quantised());
   }
 
   private static final class Segment {
@@ -214,16 +182,13 @@ final class Legs {
       return moves.get(moves.size() - 1).toNs();
     }
 
-    /** The last move in its own direction that is travel, else the last of its own direction. */
-    Move lastOwn(double leastExtent) {
-      Move last = null;
-      for (Move move : moves) {
-        boolean travels = Math.abs(move.to() - move.from()) >= leastExtent;
-        if (move.sign() == sign && (travels || last == null)) {
-          last = move;
+    Move lastOwn() {
+      for (int i = moves.size() - 1; i >= 0; i--) {
+        if (moves.get(i).sign() == sign) {
+          return moves.get(i);
         }
       }
-      return Objects.requireNonNull(last, "a leg without a move of its own direction");
+      throw new IllegalStateException("a leg without a move of its own direction");
     }
   }
 }

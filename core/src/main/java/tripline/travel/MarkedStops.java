@@ -6,13 +6,12 @@ import java.util.Optional;
 import tripline.job.End;
 import tripline.reduce.MarkPoint;
 import tripline.reduce.Movement;
-import tripline.reduce.Movement.Move;
 import tripline.reduce.Movement.Rest;
 import tripline.reduce.Trace;
 import tripline.sample.Mark;
 
 /**
- * Hard stops the operator marked: the rest about the mark, after the handwheel was let go. A mark
+ * Hard stops the operator marked: the rest about the mark. A mark
  * pressed on the move belongs to the nearest rest, if that is near in time and travel.
  */
 final class MarkedStops {
@@ -46,40 +45,25 @@ final class MarkedStops {
   }
 
   private static Optional<Rest> rest(Survey survey, int recording, MarkPoint mark) {
-    double turnsPerUnit = Math.abs(survey.sheet().position().turnsPerUnit());
-    double shift = survey.frames().shift(recording);
-    List<Movement> all = survey.recordings().get(recording).trace().movements();
-    int nearest = -1;
+    double turnsPerUnit = survey.sheet().position().turnsPerUnit();
+    Trace trace = survey.recordings().get(recording).trace();
+    Rests rests = new Rests(trace, turnsPerUnit, survey.shift(recording));
+    Optional<Rest> nearest = Optional.empty();
     long best = NEAR_NS;
-    for (int i = 0; i < all.size(); i++) {
-      if (all.get(i) instanceof Rest rest) {
+    for (Movement movement : trace.movements()) {
+      if (movement instanceof Rest rest) {
         long away =
             Math.max(0, Math.max(rest.fromNs() - mark.timeNs(), mark.timeNs() - rest.toNs()));
         boolean near =
             away == 0
                 || !mark.place().known()
-                || Math.abs(rest.reading() - mark.place().reading()) * turnsPerUnit < NEAR_TURNS;
+                || Math.abs((rest.reading() - mark.place().reading()) * turnsPerUnit) < NEAR_TURNS;
         if (near && away < best) {
           best = away;
-          nearest = i;
+          nearest = Optional.of(rest);
         }
       }
     }
-    return nearest < 0 ? Optional.empty() : Optional.of(letGo(all, nearest, turnsPerUnit, shift));
-  }
-
-  /** The last of the rests that follow with next to no travel between. */
-  private static Rest letGo(List<Movement> all, int index, double turnsPerUnit, double shift) {
-    Rest pressed = (Rest) all.get(index);
-    Rest found = pressed;
-    for (int i = index + 1; i < all.size(); i++) {
-      if (all.get(i) instanceof Rest rest) {
-        found = rest;
-      } else if (Math.abs(((Move) all.get(i)).to() - pressed.reading()) * turnsPerUnit
-          >= Legs.SPRING_BACK_TURNS) {
-        break;
-      }
-    }
-    return Legs.shifted(found, shift);
+    return nearest.map(rests::longestAt);
   }
 }
