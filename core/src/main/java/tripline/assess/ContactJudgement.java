@@ -12,6 +12,7 @@ import tripline.measure.Estimate;
  *
  * @param seen what it did
  * @param exchangedWith the contact whose channel behaves as this one's line
+ * @param exercised whether it was seen to change wherever it is judged
  * @param missed strokes that passed its cam without a change
  * @param overlaps contacts of the other sense on its cam closed together with it
  * @param offCam how far it changes from where its cam's reference contact does, turns, where that
@@ -24,6 +25,7 @@ import tripline.measure.Estimate;
 public record ContactJudgement(
     ContactSeen seen,
     Optional<Contact> exchangedWith,
+    boolean exercised,
     List<Missed> missed,
     List<Overlap> overlaps,
     Optional<Estimate> offCam,
@@ -48,23 +50,19 @@ public record ContactJudgement(
     return decision != Decision.REJECT;
   }
 
-  static Decision decide(
+  /** Whether any of it is against the chart. */
+  static boolean isWrong(
       ContactSeen seen,
       Optional<Contact> exchangedWith,
       List<Missed> missed,
       List<Overlap> overlaps,
       Optional<Estimate> offCam,
       List<Away> away) {
-    boolean wrong =
-        exchangedWith.isPresent()
-            || seen.sense() == ContactSeen.Sense.OPPOSED
-            || !missed.isEmpty()
-            || !overlaps.isEmpty()
-            || offCam.isPresent()
-            || !away.isEmpty();
-    if (wrong) {
-      return Decision.REJECT;
-    }
-    return seen.exercised() ? Decision.ACCEPT : Decision.UNDECIDED;
+    return exchangedWith.isPresent()
+        || seen.sense() == ContactSeen.Sense.OPPOSED
+        || !missed.isEmpty()
+        || !overlaps.isEmpty()
+        || offCam.isPresent()
+        || !away.isEmpty();
   }
 }

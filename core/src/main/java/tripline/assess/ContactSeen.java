@@ -73,13 +73,22 @@ public record ContactSeen(
     return track(edge).flatMap(t -> t.pooled(direction)).map(Pooled::mean);
   }
 
-  /** Whether it was seen to change in both directions at every trip point of its cam. */
-  public boolean exercised() {
-    return !tracks.isEmpty()
-        && tracks.stream()
-            .allMatch(
-                t ->
-                    !t.toward(Direction.OPENING).isEmpty()
-                        && !t.toward(Direction.CLOSING).isEmpty());
+  /**
+   * Whether it was seen to change at every trip point of its cam on the approach that is judged,
+   * and a bypass besides while leaving its end, which is when it has to work.
+   */
+  boolean exercised(List<TripTarget> edges) {
+    boolean judged =
+        !edges.isEmpty() && edges.stream().allMatch(e -> seen(e.edge(), e.from().approach()));
+    return judged
+        && switch (contact.role()) {
+          case BYPASS_OPENING -> edges.stream().anyMatch(e -> seen(e.edge(), Direction.OPENING));
+          case BYPASS_CLOSING -> edges.stream().anyMatch(e -> seen(e.edge(), Direction.CLOSING));
+          default -> true;
+        };
+  }
+
+  private boolean seen(Edge edge, Direction direction) {
+    return track(edge).filter(t -> !t.toward(direction).isEmpty()).isPresent();
   }
 }

@@ -103,17 +103,20 @@ final class Judge {
     Optional<Estimate> offCam = offCam(seen, cams);
     List<Away> away = new Strangers(development, targets, setting).of(seen);
     Optional<Contact> other = exchangedWith(seen.index());
+    boolean wrong = ContactJudgement.isWrong(seen, other, gone, overlaps, offCam, away);
+    boolean exercised = seen.exercised(wiring.lines().get(seen.index()).edges());
     Settling settling = Settling.of(development, setting, seen.observed().channel());
     return new ContactJudgement(
         seen,
         other,
+        exercised,
         gone,
         overlaps,
         offCam,
         away,
         settling.worstS(),
         settling.certainS(),
-        ContactJudgement.decide(seen, other, gone, overlaps, offCam, away));
+        wrong ? Decision.REJECT : exercised ? Decision.ACCEPT : Decision.UNDECIDED);
   }
 
   private Optional<Contact> exchangedWith(int index) {

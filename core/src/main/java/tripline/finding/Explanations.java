@@ -125,9 +125,9 @@ final class Explanations {
               Relation.ANY,
               "a stroke that did not end as meant has no time of its own"),
           new Rule(
-              EnumSet.of(Code.CAM_EARLY, Code.CAM_LATE, Code.CAM_SILENT),
+              EnumSet.of(Code.CAM_EARLY, Code.CAM_LATE),
               EnumSet.of(Code.STROKE_TIME_OFF),
-              Relation.ANY,
+              Relation.MOVED_AS_LONG,
               "limits out of place make the stroke shorter or longer"));
 
   private Explanations() {}
@@ -164,6 +164,19 @@ final class Explanations {
         double excess =
             Math.abs(effect.figure("deviation").orElse(0)) - effect.figure("tolerance").orElse(0);
         return meet(cause.cams(), effect.cams()) && moved / 2 >= excess;
+      }
+    },
+    /** The cause moved a trip point as far as the drive runs in the time that is too much. */
+    MOVED_AS_LONG {
+      @Override
+      boolean holds(Finding cause, Finding effect) {
+        double moved = Math.abs(cause.figure("deviation").orElse(0));
+        double excessS =
+            Math.abs(
+                    effect.figure("stroke_time_s").orElse(0)
+                        - effect.figure("expected_s").orElse(0))
+                - effect.figure("tolerance_s").orElse(0);
+        return moved >= excessS * effect.figure("turns_per_s").orElse(0);
       }
     },
     ANY {

@@ -62,6 +62,7 @@ final class StrokeTimeOff implements Look {
         .evidence("expected_s", want)
         .evidence("tolerance_s", most)
         .evidence("strokes", off.size())
+        .evidence("turns_per_s", worst.powered().map(Stroke.Powered::runTurnsPerS))
         .says(
             String.format(
                 "The stroke took %s while %s, expected %s \u00b1 %s.",

@@ -23,7 +23,7 @@ final class ContactResults {
         contact.cam(),
         judged.decision(),
         judged.asCharted(),
-        judged.seen().exercised(),
+        judged.exercised(),
         Figures.number(judged.worstSettleS()),
         closed(chart, channel, Direction.OPENING),
         closed(chart, channel, Direction.CLOSING));

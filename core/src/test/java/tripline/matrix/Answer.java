@@ -1,0 +1,95 @@
+package tripline.matrix;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import tripline.cases.Recording;
+import tripline.develop.Development;
+import tripline.develop.Explanation;
+import tripline.job.JobSheet;
+import tripline.reduce.Reduction;
+import tripline.reduce.ReductionSettings;
+import tripline.result.Result;
+import tripline.sample.ContactState;
+import tripline.sample.Mark;
+import tripline.sample.SampleSink;
+import tripline.travel.RecordingTrace;
+import tripline.verdict.Verdict;
+
+/** From recordings of the model to a result, without files. */
+final class Answer {
+  private Answer() {}
+
+  static Result of(JobSheet sheet, List<Recording> recordings) {
+    return Verdict.of(develop(sheet, recordings));
+  }
+
+  static Development develop(JobSheet sheet, List<Recording> recordings) {
+    List<RecordingTrace> traces = new ArrayList<>();
+    for (Recording recording : recordings) {
+      Reduction reduction = new Reduction(settings(sheet));
+      recording.play(new Rewired(reduction, sheet, recording.actuator().plan().channels()));
+      traces.add(
+          new RecordingTrace(
+              recording.file(),
+              "",
+              recording.drive(),
+              recording.zero().equals("kept") ? RecordingTrace.Zero.KEPT : RecordingTrace.Zero.LOST,
+              reduction.finish()));
+    }
+    return Explanation.of(traces, sheet, Optional.empty());
+  }
+
+  private static ReductionSettings settings(JobSheet sheet) {
+    double modulus = sheet.position().modulus().orElse(0);
+    return new ReductionSettings(
+        sheet.channels(),
+        sheet.settleNs(),
+        sheet.position().skewNs(),
+        sheet.position().resolution(),
+        modulus > 0 ? OptionalDouble.of(modulus) : OptionalDouble.empty(),
+        sheet.position().turnsPerUnit());
+  }
+
+  /** Sorts the actuator's channels into the order of the sheet's, by name. */
+  private static final class Rewired implements SampleSink {
+    private final SampleSink next;
+    private final int[] to;
+
+    Rewired(SampleSink next, JobSheet sheet, List<String> columns) {
+      this.next = next;
+      to = columns.stream().mapToInt(sheet.channels()::indexOf).toArray();
+    }
+
+    private long sorted(long mask) {
+      long out = 0;
+      for (int i = 0; i < to.length; i++) {
+        out |= to[i] >= 0 && (mask >> i & 1) != 0 ? 1L << to[i] : 0;
+      }
+      return out;
+    }
+
+    @Override
+    public void onRow(long timeNs, double reading, long known, long closed) {
+      next.onRow(timeNs, reading, sorted(known), sorted(closed));
+    }
+
+    @Override
+    public void onEdge(long timeNs, long resolutionNs, int channel, ContactState state) {
+      if (to[channel] >= 0) {
+        next.onEdge(timeNs, resolutionNs, to[channel], state);
+      }
+    }
+
+    @Override
+    public void onMark(long timeNs, Mark mark, String text) {
+      next.onMark(timeNs, mark, text);
+    }
+
+    @Override
+    public void onLoss(long fromNs, long toNs, long samples) {
+      next.onLoss(fromNs, toNs, samples);
+    }
+  }
+}
