@@ -53,8 +53,7 @@ final class PoweredPhases {
         .map(
             run ->
                 run.with(
-                    Part.common(
-                        PartNames.SCALE, run.value() * position.scaleU(), Shape.NORMAL)))
+                    Part.common(PartNames.SCALE, run.value() * position.scaleU(), Shape.NORMAL)))
         .orElse(Estimate.exact(0));
   }
 

@@ -130,7 +130,8 @@ final class Legs {
     boolean opening = segment.sign * turnsPerUnit > 0;
     Move last = segment.lastOwn();
     Optional<Rest> rest =
-        new Rests(trace, turnsPerUnit, shift).ending(segment.moves.get(0), last, segment.furthest());
+        new Rests(trace, turnsPerUnit, shift)
+            .ending(segment.moves.get(0), last, segment.furthest());
     boolean lastOfAll = trace.movements().get(trace.movements().size() - 1).equals(last);
     long endNs = last.stopping().stood() ? last.stopping().stillNs() : last.toNs();
     return new Leg(

@@ -11,8 +11,8 @@ import tripline.reduce.Trace;
 import tripline.sample.Mark;
 
 /**
- * Hard stops the operator marked: the rest about the mark. A mark
- * pressed on the move belongs to the nearest rest, if that is near in time and travel.
+ * Hard stops the operator marked: the rest about the mark. A mark pressed on the move belongs to
+ * the nearest rest, if that is near in time and travel.
  */
 final class MarkedStops {
   private static final long NEAR_NS = 5_000_000_000L;

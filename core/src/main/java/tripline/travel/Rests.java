@@ -89,8 +89,7 @@ final class Rests {
 
   private boolean isAt(double reading, Rest rest) {
     double same =
-        Math.max(
-            SAME_TURNS / perUnit, Math.max(SAME_NOISE * trace.noise(), SAME_U * rest.u()));
+        Math.max(SAME_TURNS / perUnit, Math.max(SAME_NOISE * trace.noise(), SAME_U * rest.u()));
     return Math.abs(rest.reading() - reading) <= same;
   }
 

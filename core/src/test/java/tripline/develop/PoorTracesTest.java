@@ -87,8 +87,7 @@ class PoorTracesTest {
             Place.UNKNOWN,
             Change.Motion.UNKNOWN);
     Development development =
-        HandJob.develop(
-            Demo.sheet(), recording(Drive.HAND, List.of(), List.of(change), List.of()));
+        HandJob.develop(Demo.sheet(), recording(Drive.HAND, List.of(), List.of(change), List.of()));
     Trip trip = development.trips().get(0);
     assertThat(trip.timeS()).isEqualTo(1.0005);
     assertThat(trip.x()).isEmpty();
@@ -110,8 +109,7 @@ class PoorTracesTest {
         recordings.add(
             recording(rng.chance(0.5) ? Drive.HAND : Drive.MOTOR, movements, changes, marks));
       }
-      Development development =
-          Explanation.of(recordings, Demo.sheet(), Optional.empty());
+      Development development = Explanation.of(recordings, Demo.sheet(), Optional.empty());
       assertThat(development.trips()).hasSize(recordings.size() * changes.size());
       assertThat(development.strokes())
           .allSatisfy(s -> assertThat(s.setting()).isLessThan(development.settings().size()));
@@ -135,8 +133,7 @@ class PoorTracesTest {
     for (int i = rng.below(12); i > 0; i--) {
       long to = at + 1 + rng.below(2_000_000) * 1_000L;
       if (rng.chance(0.5)) {
-        movements.add(
-            new Movement.Rest(at, to, reading, 0.01, reading, reading, rng.chance(0.5)));
+        movements.add(new Movement.Rest(at, to, reading, 0.01, reading, reading, rng.chance(0.5)));
       } else {
         double next = reading + rng.uniform(-8, 8) * (rng.chance(0.3) ? 0.005 : 1);
         movements.add(
