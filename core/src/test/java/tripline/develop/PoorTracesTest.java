@@ -26,6 +26,7 @@ import tripline.truth.Rng;
 
 /** Recordings with little or nonsense in them give little, never an exception. */
 class PoorTracesTest {
+  private static final Mark[] MARKS = Mark.values();
   private static final Change.Motion[] MOTIONS = Change.Motion.values();
 
   private static RecordingTrace recording(
@@ -181,7 +182,7 @@ class PoorTracesTest {
   private static List<MarkPoint> marks(Rng rng) {
     List<MarkPoint> marks = new ArrayList<>();
     for (int i = rng.below(4); i > 0; i--) {
-      Mark mark = Mark.values()[rng.below(Mark.values().length)];
+      Mark mark = MARKS[rng.below(MARKS.length)];
       marks.add(new MarkPoint(rng.below(20_000) * 1_000_000L, mark, "", Place.UNKNOWN));
     }
     return marks;
