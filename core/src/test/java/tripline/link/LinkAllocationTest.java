@@ -39,6 +39,8 @@ class LinkAllocationTest {
     public void onLoss(long fromNs, long toNs, long samples) {}
   }
 
+  private static final int ATTEMPTS = 3;
+
   @Test
   void samplesAndEdgesInFramesAndInLines() {
     for (Encoding encoding : Encoding.values()) {
@@ -57,15 +59,20 @@ class LinkAllocationTest {
       int rounds = blocks / 2_000;
       long self = THREADS.getThreadAllocatedBytes(Thread.currentThread().getId());
       self = THREADS.getThreadAllocatedBytes(Thread.currentThread().getId()) - self;
-      long before = THREADS.getThreadAllocatedBytes(Thread.currentThread().getId());
-      for (int i = 0; i < rounds; i++) {
-        decoder.accept(stream, 0, stream.length);
+      // What the virtual machine itself allocates once (a class it loads late) is no steady state.
+      long least = Long.MAX_VALUE;
+      for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
+        long before = THREADS.getThreadAllocatedBytes(Thread.currentThread().getId());
+        for (int i = 0; i < rounds; i++) {
+          decoder.accept(stream, 0, stream.length);
+        }
+        long after = THREADS.getThreadAllocatedBytes(Thread.currentThread().getId());
+        least = Math.min(least, after - before - self);
       }
-      long after = THREADS.getThreadAllocatedBytes(Thread.currentThread().getId());
-      assertThat(sum.rows - rowsBefore).isEqualTo(25L * blocks);
+      assertThat(sum.rows - rowsBefore).isEqualTo(25L * blocks * ATTEMPTS);
       assertThat(sum.edges).isPositive();
       assertThat(sum.sum).isNotZero();
-      assertThat(after - before - self).as(encoding.name()).isZero();
+      assertThat(least).as(encoding.name()).isZero();
     }
   }
 
