@@ -97,7 +97,7 @@ record Seal(
               Ed25519.publicKey(
                   Base64.getDecoder().decode(after("key: ", lines[Math.max(0, last)]))),
               signed,
-              decodable(text.substring(end + SIGNATURE.length()).strip()));
+              canonical(text.substring(end + SIGNATURE.length()).strip()));
       // One way to write a seal: base64 has several for the same bytes.
       if (seal.text().equals(text)) {
         return seal;
@@ -108,9 +108,9 @@ record Seal(
     }
   }
 
-  private static String decodable(String base64) {
-    Base64.getDecoder().decode(base64);
-    return base64;
+  /** The one way to write the bytes of a base64 text, whatever bits its padding hides. */
+  private static String canonical(String base64) {
+    return Base64.getEncoder().encodeToString(Base64.getDecoder().decode(base64));
   }
 
   private static String after(String label, String line) {

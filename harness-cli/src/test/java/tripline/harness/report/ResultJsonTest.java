@@ -136,7 +136,7 @@ class ResultJsonTest {
     assertThat(JsonOut.digits(31)).isEqualTo("31");
     assertThat(JsonOut.digits(-0.0)).isEqualTo("0");
     assertThat(JsonOut.digits(1 / 3.0)).isEqualTo("0.333333333");
-    assertThat(JsonOut.digits(123456789.6)).isEqualTo("123456790");
+    assertThat(JsonOut.digits(123456789.6)).isEqualTo("123456789.6");
     assertThat(JsonOut.digits(1e-12)).isEqualTo("1E-12");
     assertThat(JsonOut.digits(6.02214076e23)).isEqualTo("6.02214076E+23");
     assertThat(JsonOut.digits(0.00001)).isEqualTo("0.00001");
