@@ -28,13 +28,14 @@ public final class Explanation {
     }
     Survey survey = Survey.of(recordings, sheet);
     TravelMap map = TravelFit.of(survey, reference);
+    List<Stroke> strokes = Strokes.of(survey, map);
     return new Development(
         sheet,
         recordings,
         map.coordinate(),
         Settings.of(survey),
-        Strokes.of(survey, map),
-        Trips.of(survey, map),
+        strokes,
+        Trips.of(survey, map, strokes),
         map.caveats().stream()
             .map(c -> new Development.Doubt(c.recording(), c.message()))
             .toList());

@@ -44,6 +44,11 @@ final class StopCause {
       return toNs < other.fromNs;
     }
 
+    /** Certainly happened longer after another than any drop-out takes. */
+    boolean isLongAfter(Span other) {
+      return fromNs > other.toNs + DROP_OUT_NS;
+    }
+
     /** May have been caused by what happened in another interval. */
     boolean mayFollow(Span cause) {
       return toNs >= cause.fromNs && fromNs <= cause.toNs + DROP_OUT_NS;
@@ -120,15 +125,16 @@ final class StopCause {
     return soonAfter ? Stroke.StoppedBy.LIMIT : Stroke.StoppedBy.TORQUE;
   }
 
-  /** The contactor fell out, or else deceleration began, just after the contact opened. */
+  /**
+   * The contactor fell out, or else deceleration began, just after the contact opened. The
+   * contactor tells better than the onset of a gentle deceleration, unless that lies far before.
+   */
   private boolean causedBy(Span contact) {
-    if (onset.isKnown() && onset.isBefore(contact)) {
-      return false;
-    }
     if (motor.isPresent()) {
-      return !motor.get().isBefore(contact) && motor.get().mayFollow(contact);
+      boolean diedBefore = onset.isKnown() && contact.isLongAfter(onset);
+      return !diedBefore && !motor.get().isBefore(contact) && motor.get().mayFollow(contact);
     }
-    if (!onset.isKnown()) {
+    if (!onset.isKnown() || onset.isBefore(contact)) {
       return false;
     }
     long middleNs = onset.fromNs + (onset.toNs - onset.fromNs) / 2;

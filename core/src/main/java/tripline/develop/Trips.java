@@ -16,12 +16,44 @@ final class Trips {
 
   private Trips() {}
 
-  static List<Trip> of(Survey survey, TravelMap map) {
+  static List<Trip> of(Survey survey, TravelMap map, List<Stroke> strokes) {
     List<Trip> trips = new ArrayList<>();
     for (Passage passage : survey.passages()) {
-      trips.add(trip(survey, map, passage));
+      Trip trip = trip(survey, map, passage);
+      trips.add(survey.channels().contact(trip.channel()).isPresent() ? trip : held(trip, strokes));
     }
     return trips;
+  }
+
+  /**
+   * A position contact changes because the drive moves; a contactor pulls in while the lost motion
+   * is still to be taken up: no further back than where its stroke began.
+   */
+  private static Trip held(Trip trip, List<Stroke> strokes) {
+    Optional<Stroke> stroke =
+        strokes.stream()
+            .filter(s -> s.recording() == trip.recording() && s.number() == trip.stroke())
+            .filter(s -> !Double.isNaN(s.from()))
+            .findFirst();
+    if (stroke.isEmpty() || trip.x().isEmpty()) {
+      return trip;
+    }
+    Estimate x = trip.x().get();
+    double back = (stroke.get().from() - x.value()) * stroke.get().direction().sign();
+    return back <= 0
+        ? trip
+        : new Trip(
+            trip.recording(),
+            trip.stroke(),
+            trip.setting(),
+            trip.channel(),
+            trip.to(),
+            trip.direction(),
+            trip.atRest(),
+            trip.timeS(),
+            trip.reading(),
+            Optional.of(x.plus(stroke.get().from() - x.value())),
+            trip.change());
   }
 
   private static Trip trip(Survey survey, TravelMap map, Passage passage) {

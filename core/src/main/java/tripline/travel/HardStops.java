@@ -12,7 +12,7 @@ import tripline.measure.Shape;
 
 /**
  * Finds the hard stops of one position zero and pools their touches, of the most trusted source
- * only.
+ * only; a stop that was marked once and touched again counts all its touches.
  *
  * <p>What averages over touches: how each was felt (the sheet's {@code stop_u} is per touch) and
  * the noise at rest. What does not: one count of a coarse position channel, which the same stop
@@ -55,11 +55,21 @@ final class HardStops {
         TorqueStops.of(survey, r).stream().filter(t -> t.end() == end).forEach(seated::add);
       }
     }
-    if (!marked.isEmpty()) {
-      return agreeing(end, marked);
-    }
     List<Touch> plateaus = new PlateauStops(survey, frame).touches(end);
+    if (!marked.isEmpty()) {
+      List<Touch> agreeing = agreeing(end, marked);
+      plateaus.stream().filter(t -> isUnmarkedTouch(end, t, agreeing)).forEach(agreeing::add);
+      return agreeing;
+    }
     return plateaus.isEmpty() ? seated : plateaus;
+  }
+
+  /** Touched again without pressing the mark: another touch of the same stop. */
+  private boolean isUnmarkedTouch(End end, Touch plateau, List<Touch> marked) {
+    double agree = PlateauStops.agreeTurns(survey.sheet().end(end));
+    return marked.stream().noneMatch(m -> m.rest().equals(plateau.rest()))
+        && marked.stream()
+            .anyMatch(m -> Math.abs(outward(end, m) - outward(end, plateau)) <= agree);
   }
 
   /** The valve cannot have gone beyond its stop: marks far inside the outermost are slips. */

@@ -48,9 +48,10 @@ final class PlateauStops {
     List<Touch> candidates = new ArrayList<>();
     boolean tripFollowed = false;
     double furthest = furthest(end);
+    double agree = agreeTurns(survey.sheet().end(end));
     for (Leg leg : handLegs(end)) {
       if (leg.finished()) {
-        Optional<Rest> rest = leg.rest().filter(r -> furthest - outward(end, r) <= agree(end));
+        Optional<Rest> rest = leg.rest().filter(r -> furthest - outward(end, r) <= agree);
         if (rest.isPresent() && isBeyondEveryChange(end, outward(end, rest.get()))) {
           candidates.add(new Touch(end, HardStop.Source.PLATEAU, leg.recording(), rest.get()));
           tripFollowed |= followsTrip(end, outward(end, rest.get()));
@@ -80,8 +81,9 @@ final class PlateauStops {
         .toList();
   }
 
-  private double agree(End end) {
-    return Math.max(AGREE_TURNS, AGREE_U * survey.sheet().end(end).stopUTurns());
+  /** How near to each other touches of one stop are, turns. */
+  static double agreeTurns(EndSetting end) {
+    return Math.max(AGREE_TURNS, AGREE_U * end.stopUTurns());
   }
 
   /** Turns toward the end, rising outward. */
