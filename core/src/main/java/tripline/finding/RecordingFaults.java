@@ -18,7 +18,8 @@ final class RecordingFaults implements Look {
       Map.of(
           ReadingFault.Kind.SLIP, Code.POSITION_SLIP,
           ReadingFault.Kind.FROZEN, Code.POSITION_FROZEN,
-          ReadingFault.Kind.REPEATED_STAMP, Code.TIME_REPEATED);
+          ReadingFault.Kind.REPEATED_STAMP, Code.TIME_REPEATED,
+          ReadingFault.Kind.EVENTS_LEFT_OUT, Code.SAMPLES_LOST);
 
   @Override
   public void look(Assessment assessment, FindingSink sink) {
@@ -101,7 +102,7 @@ final class RecordingFaults implements Look {
       case FROZEN ->
           draft.says(
               String.format(
-                  "The position reading stood still for %s while contacts changed, %s.",
+                  "The position reading froze for %s, %s.",
                   Amounts.seconds((first.toNs() - first.fromNs()) * 1e-9),
                   Text.when(recording, from)),
               "Check the coupling and the lead of the position sensor, and repeat the stroke.");
@@ -111,6 +112,14 @@ final class RecordingFaults implements Look {
                   "Time stamps of recording %d are repeated, first at %s.",
                   recording + 1, Amounts.seconds(from)),
               "Check the logger's clock and its export.");
+      case EVENTS_LEFT_OUT ->
+          draft.says(
+              String.format(
+                  Locale.ROOT,
+                  "%.0f contact events after the first thousands were left out, %s.",
+                  first.amount(),
+                  Text.when(recording, from)),
+              "Look for a contact that chatters or a loose wire, and record again.");
     };
   }
 }

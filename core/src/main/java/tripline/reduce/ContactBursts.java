@@ -12,12 +12,9 @@ import tripline.sample.ContactState;
  * until just before the next row.
  */
 final class ContactBursts {
-  /** Takes what the bursts turn out to be. */
+  /** Takes what the bursts turn out to be: settled changes and disturbances. */
   interface Sink {
-    void onSettled(
-        int channel, ContactState to, long beforeNs, long afterNs, long lastEdgeNs, int bounces);
-
-    void onDisturbance(int channel, long beforeNs, long fromNs, long toNs, int edges);
+    void onHappening(Happening happening);
   }
 
   private static final int MOST = Channels.MOST_CONTACTS;
@@ -32,9 +29,14 @@ final class ContactBursts {
   private long settled;
   private long bursting;
 
+  /** Channels whose edges the logger stamps itself. */
+  private long stamped;
+
   private long groupKnown;
   private long groupRows;
   private long groupLastNs;
+  private long closedRows;
+  private long allEdges;
   private boolean any;
   private long previousRowNs;
   private long lastRowNs;
@@ -53,6 +55,7 @@ final class ContactBursts {
     this.sink = sink;
   }
 
+  /** A row of the logger. Hot: where nothing changes, a few mask operations. */
   void onRow(long timeNs, long known, long closed) {
     if (!any) {
       any = true;
@@ -64,11 +67,11 @@ final class ContactBursts {
     }
     long edges = (closed ^ raw) & known & everKnown;
     long fresh = known & ~everKnown;
-    if (known != groupKnown) {
+    if (known != groupKnown && known != 0) {
       closeGroup(known);
     }
     if ((edges | fresh | bursting) != 0) {
-      onUnquietRow(timeNs, edges, fresh, closed);
+      onUnquietRow(timeNs, known, edges, fresh, closed);
     }
     if (known != 0) {
       groupRows++;
@@ -76,8 +79,17 @@ final class ContactBursts {
     }
   }
 
-  private void onUnquietRow(long timeNs, long edges, long fresh, long closed) {
-    settleWhatHeld(timeNs, edges);
+  private void onUnquietRow(long timeNs, long known, long edges, long fresh, long closed) {
+    for (long m = bursting; m != 0; m &= m - 1) {
+      int channel = Long.numberOfTrailingZeros(m);
+      if ((edges >>> channel & 1) != 0) {
+        endIfHeld(channel, bracketBegin(channel, timeNs));
+      } else if ((known >>> channel & 1) != 0) {
+        endIfHeld(channel, timeNs);
+      } else {
+        endIfHeld(channel, heldUnread(channel, timeNs));
+      }
+    }
     for (long m = fresh; m != 0; m &= m - 1) {
       see(Long.numberOfTrailingZeros(m), closed);
     }
@@ -92,23 +104,41 @@ final class ContactBursts {
    */
   void onEdge(long timeNs, long resolutionNs, int channel, ContactState state) {
     long bit = 1L << channel;
+    stamped |= bit;
     long closed = state == ContactState.CLOSED ? bit : 0;
     if ((everKnown & bit) == 0) {
       // The first news of a channel is an edge: it was in the other state until now.
       see(channel, closed ^ bit);
     }
-    if (((raw ^ closed) & bit) == 0) {
-      return;
+    boolean news = ((raw ^ closed) & bit) != 0;
+    settleUnread(timeNs, news ? bursting & ~bit : bursting);
+    if (news) {
+      if ((bursting & bit) != 0) {
+        endIfHeld(channel, timeNs - resolutionNs);
+      }
+      edge(channel, timeNs - resolutionNs, timeNs);
     }
-    settleWhatHeld(timeNs, bit);
-    edge(channel, timeNs - resolutionNs, timeNs);
   }
 
   /** Time passes with no reading of a contact. */
   void onTime(long timeNs) {
-    if (bursting != 0) {
-      settleWhatHeld(timeNs, 0);
+    settleUnread(timeNs, bursting);
+  }
+
+  private void settleUnread(long timeNs, long channels) {
+    for (long m = channels; m != 0; m &= m - 1) {
+      int channel = Long.numberOfTrailingZeros(m);
+      endIfHeld(channel, heldUnread(channel, timeNs));
     }
+  }
+
+  /**
+   * How long a channel's state is certain where nothing is read of it: silence means that it holds
+   * where edges are stamped or only changes are written, and nothing where it is sampled slowly.
+   */
+  private long heldUnread(int channel, long timeNs) {
+    boolean silenceHolds = (stamped >>> channel & 1) != 0 || writesChangesOnly(channel);
+    return silenceHolds ? timeNs : lastRead(channel);
   }
 
   private void see(int channel, long closed) {
@@ -123,6 +153,7 @@ final class ContactBursts {
     long bit = 1L << channel;
     raw ^= bit;
     edgesSeen[channel]++;
+    allEdges++;
     if ((bursting & bit) == 0) {
       bursting |= bit;
       beforeNs[channel] = before;
@@ -133,18 +164,9 @@ final class ContactBursts {
     lastEdgeNs[channel] = timeNs;
   }
 
-  /**
-   * Ends the bursts of channels whose state has held; those with an edge at this very time held
-   * only until before it.
-   */
-  private void settleWhatHeld(long timeNs, long edges) {
-    for (long m = bursting; m != 0; m &= m - 1) {
-      int channel = Long.numberOfTrailingZeros(m);
-      boolean edgeNow = ((edges >>> channel) & 1) != 0;
-      long heldUntil = edgeNow ? bracketBegin(channel, timeNs) : timeNs;
-      if (heldUntil - lastEdgeNs[channel] >= settleNs) {
-        endBurst(channel);
-      }
+  private void endIfHeld(int channel, long heldUntilNs) {
+    if (heldUntilNs - lastEdgeNs[channel] >= settleNs) {
+      endBurst(channel);
     }
   }
 
@@ -153,17 +175,22 @@ final class ContactBursts {
     bursting &= ~bit;
     if (((raw ^ settled) & bit) != 0) {
       settled ^= bit;
-      ContactState to = (settled & bit) != 0 ? ContactState.CLOSED : ContactState.OPEN;
-      sink.onSettled(
-          channel,
-          to,
-          beforeNs[channel],
-          afterNs[channel],
-          lastEdgeNs[channel],
-          burstEdges[channel] - 1);
+      sink.onHappening(
+          new Happening.Settled(
+              channel,
+              (settled & bit) != 0 ? ContactState.CLOSED : ContactState.OPEN,
+              beforeNs[channel],
+              afterNs[channel],
+              lastEdgeNs[channel],
+              burstEdges[channel] - 1));
     } else {
-      sink.onDisturbance(
-          channel, beforeNs[channel], afterNs[channel], lastEdgeNs[channel], burstEdges[channel]);
+      sink.onHappening(
+          new Happening.Disturbed(
+              channel,
+              beforeNs[channel],
+              afterNs[channel],
+              lastEdgeNs[channel],
+              burstEdges[channel]));
     }
   }
 
@@ -174,7 +201,7 @@ final class ContactBursts {
       return read;
     }
     long row = timeNs > previousRowNs ? previousRow(timeNs) : read;
-    long scanNs = rows.quantileNs(0.05);
+    long scanNs = rows.scanNs();
     long candidate = Math.max(read, row);
     boolean silent = scanNs > 0 && timeNs - candidate > 3 * scanNs;
     return silent ? timeNs - scanNs : candidate;
@@ -194,7 +221,13 @@ final class ContactBursts {
     return repeats <= 2 + edgesSeen[channel];
   }
 
+  /** Rows that read contacts, less the edges: about how often nothing new was read. */
+  long repeats() {
+    return closedRows + groupRows - allEdges;
+  }
+
   private void closeGroup(long nextKnown) {
+    closedRows += groupRows;
     for (long m = groupKnown; m != 0; m &= m - 1) {
       int channel = Long.numberOfTrailingZeros(m);
       lastReadNs[channel] = groupLastNs;
@@ -204,15 +237,12 @@ final class ContactBursts {
     groupRows = 0;
   }
 
-  /** The recording ends: what has held until now has settled, what has not stays unsaid. */
-  void onEnd(long timeNs) {
-    settleWhatHeld(timeNs, 0);
-  }
-
+  /** States first seen. */
   Trace.States start() {
     return new Trace.States(everKnown, startClosed);
   }
 
+  /** States as settled: those that {@link #start} and the changes since add up to. */
   Trace.States end() {
     return new Trace.States(everKnown, settled);
   }

@@ -12,6 +12,7 @@ final class EdgeTimer {
   private static final double DWELL_SPACING_S = 0.1;
   private static final int MOST_DWELL_POINTS = 8;
   private static final double MOST_SCANS_APART = 4;
+  private static final double MOST_COUNTS_APART = 64;
 
   /**
    * Variance of the edge time of a flickering reading: v dt s / sqrt(pi), the integral of p(1-p)
@@ -28,7 +29,12 @@ final class EdgeTimer {
   private final int turnBack;
 
   private long centreNs;
+
+  /**
+   * Begin and end of the stretch, from the centre (stamps of a calendar fill a double's digits).
+   */
   private long fromNs;
+
   private long toNs;
   private long first;
   private long last;
@@ -68,8 +74,8 @@ final class EdgeTimer {
     long net = level(last);
     sign = net >= 0 ? 1 : -1;
     trim(middle);
-    fromNs = Math.max(centre - h, ring.from(first));
-    toNs = Math.min(centre + h, ring.to(last));
+    fromNs = Math.max(-h, ring.from(first) - centre);
+    toNs = Math.min(h, ring.to(last) - centre);
     tally();
   }
 
@@ -93,13 +99,14 @@ final class EdgeTimer {
     last = newLast;
   }
 
-  /** Readings are missing between a run and the next: no edge can be timed across. */
+  /** Readings are missing between a run and the next, or jumped: no edge can be timed across. */
   private boolean brokenAfter(long run) {
-    return ring.from(run + 1) - ring.to(run) > MOST_SCANS_APART * scanNs;
+    return ring.from(run + 1) - ring.to(run) > MOST_SCANS_APART * scanNs
+        || Math.abs(ring.value(run + 1) - ring.value(run)) > MOST_COUNTS_APART * quantum;
   }
 
   private double boundaryAfter(long run) {
-    return run == last ? toNs : (ring.to(run) + ring.from(run + 1)) / 2.0;
+    return run == last ? toNs : (ring.to(run) - centreNs + (ring.from(run + 1) - centreNs)) / 2.0;
   }
 
   /** Sums the time spent on each count. */
@@ -123,7 +130,7 @@ final class EdgeTimer {
     double at = fromNs;
     for (int k = 0; k < edges(); k++) {
       at += spent[index(k)];
-      if (at < centreNs) {
+      if (at < 0) {
         before++;
       } else {
         after++;
@@ -161,7 +168,7 @@ final class EdgeTimer {
     for (int k = 0; k < edges(); k++) {
       at += spent[index(k)];
       double reading = base + (index(k) + 0.5 * sign) * quantum;
-      window.add((at - centreNs) / h, reading, 1 / variance);
+      window.add(at / h, reading, 1 / variance);
     }
     addDwells(window, base, h);
     return window;
@@ -204,7 +211,7 @@ final class EdgeTimer {
             (int) Math.max(1, Math.min(MOST_DWELL_POINTS, dwell / (DWELL_SPACING_S * 1e9)));
         for (int i = 0; i < points; i++) {
           double t = at + dwell * (i + 0.5) / points;
-          window.add((t - centreNs) / h, base + index(k) * quantum, 12 / (quantum * quantum));
+          window.add(t / h, base + index(k) * quantum, 12 / (quantum * quantum));
         }
       }
       at += dwell;

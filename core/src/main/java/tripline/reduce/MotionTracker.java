@@ -34,6 +34,11 @@ final class MotionTracker {
    */
   private static final double SLOWEST_TURNS_PER_S = 0.05;
 
+  /** Readings at rest that can tell noise, and its standard deviation, in counts. */
+  private static final int ENOUGH_STIRRED = 100;
+
+  private static final double NOISY_COUNTS = 0.8;
+
   private static final int BLOCKS = 1 << 8;
   private static final int MASK = BLOCKS - 1;
 
@@ -46,12 +51,14 @@ final class MotionTracker {
   private final long[] blockTo = new long[BLOCKS];
   private final double[] blockMean = new double[BLOCKS];
   private final int[] blockCount = new int[BLOCKS];
+  private final double[] blockSquares = new double[BLOCKS];
   private long blocks;
 
   private long blockNs = LEAST_BLOCK_NS;
   private long openFrom;
   private long openTo;
   private double openSum;
+  private double openSquares;
   private double openOrigin;
   private int openCount;
 
@@ -66,6 +73,8 @@ final class MotionTracker {
   private double restSum;
   private double restOrigin;
   private long restCount;
+  private double stirredSquares;
+  private long stirredFreedom;
   private StopProbe stopProbe = (from, to, restNs, rest, restU, direction) -> Stopping.NONE;
 
   private enum State {
@@ -98,9 +107,12 @@ final class MotionTracker {
       openFrom = timeNs;
       openOrigin = reading;
       openSum = 0;
+      openSquares = 0;
     }
+    double off = reading - openOrigin;
     openTo = timeNs;
-    openSum += reading - openOrigin;
+    openSum += off;
+    openSquares += off * off;
     openCount++;
   }
 
@@ -110,6 +122,7 @@ final class MotionTracker {
     blockTo[at] = openTo;
     blockMean[at] = openOrigin + openSum / openCount;
     blockCount[at] = openCount;
+    blockSquares[at] = openSquares - openSum * openSum / openCount;
     blocks++;
     stretchBlocks(at);
     openCount = 0;
@@ -196,22 +209,22 @@ final class MotionTracker {
         beginNs = before.fromNs();
         return;
       }
-      double overshoot = Math.max(0, sign * (extreme - rest) - band / 2);
-      long moveFrom = beginNs;
-      double from = beginReading;
-      int direction = sign;
-      startRest(restFrom);
-      Stopping stop = stopProbe.look(moveFrom, blockTo[at], restFrom, rest, restU(), direction);
-      movements.add(
-          new Movement.Move(
-              moveFrom,
-              restFrom,
-              from,
-              rest,
-              direction,
-              speeds.run(),
-              withOvershoot(stop, overshoot)));
+      endMove(restFrom, band, blockTo[at]);
     }
+  }
+
+  private void endMove(long restFromNs, double band, long nowNs) {
+    long moveFrom = beginNs;
+    double from = beginReading;
+    startRest(restFromNs);
+    double rest = restReading();
+    double creep = rest - mean(nowNs - (nowNs - restFromNs) / 3);
+    double restU = Math.hypot(restU(), creep);
+    double overshoot = Math.max(0, sign * (extreme - rest) - band / 2);
+    Stopping stop = stopProbe.look(moveFrom, nowNs, restFromNs, rest, restU, sign);
+    movements.add(
+        new Movement.Move(
+            moveFrom, restFromNs, from, rest, sign, speeds.run(), withOvershoot(stop, overshoot)));
   }
 
   /** A stir that ended where it began was no move. */
@@ -307,6 +320,20 @@ final class MotionTracker {
   private void addToRest(int at) {
     restSum += (blockMean[at] - restOrigin) * blockCount[at];
     restCount += blockCount[at];
+    if (blockSquares[at] > 0) {
+      stirredSquares += blockSquares[at];
+      stirredFreedom += blockCount[at] - 1;
+    }
+  }
+
+  /**
+   * Whether the reading shows noise of a count or more at rest: what an encoder that dithers on an
+   * edge cannot.
+   */
+  boolean noisyAtRest() {
+    double quantum = noise.quantum();
+    return stirredFreedom >= ENOUGH_STIRRED
+        && stirredSquares > NOISY_COUNTS * NOISY_COUNTS * quantum * quantum * stirredFreedom;
   }
 
   private void resting(int at, double mean) {
@@ -399,10 +426,5 @@ final class MotionTracker {
       }
     }
     return all;
-  }
-
-  /** Whether the path has stood still since before a time, up to the newest block. */
-  boolean restingSince(long timeNs) {
-    return state == State.RESTING && beginNs <= timeNs;
   }
 }

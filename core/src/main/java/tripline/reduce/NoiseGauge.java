@@ -7,7 +7,9 @@ package tripline.reduce;
  */
 final class NoiseGauge {
   private static final int EVERY = 4;
-  private static final double RELATIVE_STEP = 1e-9;
+
+  /** Steps below this share of the reading are what binary fractions add to decimal ones. */
+  private static final double RELATIVE_STEP = 1e-13;
 
   private final double statedQuantum;
   private double smallestStep = Double.POSITIVE_INFINITY;
@@ -75,6 +77,11 @@ final class NoiseGauge {
   /** Standard deviation of a reading about its smooth path, what quantisation adds included. */
   double noise() {
     return count == 0 ? 0 : Math.sqrt(sum / count);
+  }
+
+  /** {@link #noise} less what a single jump of this size can have added. */
+  double noiseBesides(double jump) {
+    return count == 0 ? 0 : Math.sqrt(Math.max(0, sum - jump * jump / 6) / count);
   }
 
   /** One count; 0 where none has shown yet. */

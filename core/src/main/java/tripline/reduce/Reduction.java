@@ -11,392 +11,185 @@ import tripline.sample.SampleSink;
  * Takes a recording sample by sample and reduces it to a {@link Trace}. {@link #finish} may be
  * called at any time, as often as wanted: it answers as if the recording ended there, and the
  * reduction goes on.
- *
- * <p>Footprint: about 1.2 MB of fixed rings and tables, and about 3 kB for every settled change,
- * disturbance and mark (at most {@value #MOST_SPOTS} are kept; beyond that they are counted and
- * reported as left out).
  */
 public final class Reduction implements SampleSink {
-  /** Events kept; a contact that chatters without end must not fill the memory. */
-  public static final int MOST_SPOTS = 20_000;
-
-  private static final long SETTLE_WINDOW_NS = 500_000_000;
-  private static final long LONGEST_WINDOW_NS = 2_000_000_000;
-  private static final int WRITES_CHANGES_SHARE = 10;
+  /** A logger that writes only changes repeats itself less often than in one row of so many. */
+  private static final int REPEATING_SHARE = 50;
 
   private final ReductionSettings settings;
-  private final Rhythm rowRhythm = new Rhythm();
-  private final Rhythm positionRhythm = new Rhythm();
-  private final NoiseGauge noise;
-  private final ReadingRing ring = new ReadingRing();
-  private final Unwrapper unwrapper;
-  private final WindowCutter cutter;
-  private final MotionTracker motion;
+  private final Rhythm rhythm = new Rhythm();
+  private final PositionTrack positions;
   private final ContactBursts bursts;
-  private final GapLog rowGaps = new GapLog(rowRhythm, Loss.What.ROWS);
-  private final GapLog positionGaps = new GapLog(positionRhythm, Loss.What.POSITION);
-  private final OutlineThinner outline = new OutlineThinner();
-  private final List<Event> events = new ArrayList<>();
-  private final List<Event> waiting = new ArrayList<>();
+  private final SpotLog spots;
+  private final GapLog gaps;
   private final List<Loss> reported = new ArrayList<>();
 
   private boolean started;
   private long firstNs;
   private long lastNs;
   private long rows;
-  private long contactRows;
-  private long positions;
-  private long positionRepeats;
-  private long lastPositionNs;
-  private double lastPosition = Double.NaN;
-  private long repeatedKnown;
-  private boolean repeatedPosition;
+  private long lastRowNs;
+  private long knownAtStamp;
+  private boolean readingAtStamp;
   private long repeatedStamps;
   private long firstRepeatNs;
-  private long nextReadyNs = Long.MAX_VALUE;
-  private long leftOut;
-
-  /** Something that happened at an instant whose position is wanted. */
-  private static final class Event {
-    final Kind kind;
-    final long atNs;
-    final int channel;
-    final ContactState to;
-    final long beforeNs;
-    final long afterNs;
-    final long lastNs;
-    final int edges;
-    final Mark mark;
-    final String text;
-    List<FitWindow> windows = List.of();
-
-    Event(
-        Kind kind,
-        long atNs,
-        int channel,
-        ContactState to,
-        long beforeNs,
-        long afterNs,
-        long lastNs,
-        int edges,
-        Mark mark,
-        String text) {
-      this.kind = kind;
-      this.atNs = atNs;
-      this.channel = channel;
-      this.to = to;
-      this.beforeNs = beforeNs;
-      this.afterNs = afterNs;
-      this.lastNs = lastNs;
-      this.edges = edges;
-      this.mark = mark;
-      this.text = text;
-    }
-
-    enum Kind {
-      CHANGE,
-      DISTURBANCE,
-      MARK
-    }
-  }
 
   public Reduction(ReductionSettings settings) {
     this.settings = settings;
-    this.noise = new NoiseGauge(settings.quantum());
-    this.unwrapper = new Unwrapper(settings.modulus().orElse(Double.NaN));
-    this.cutter = new WindowCutter(ring, noise, rowRhythm);
-    this.motion = new MotionTracker(settings.turnsPerUnit(), noise);
-    this.bursts = new ContactBursts(settings.settleNs(), rowRhythm, new BurstSink());
-    motion.probe(new StoppingFit(ring, noise));
+    this.positions = new PositionTrack(settings, rhythm);
+    WindowCutter cutter = new WindowCutter(positions.ring(), positions.noise(), rhythm);
+    this.spots = new SpotLog(cutter, positions.ring(), settings.skewNs());
+    this.bursts = new ContactBursts(settings.settleNs(), rhythm, spots::await);
+    this.gaps = new GapLog(rhythm, Loss.What.ROWS, positions.noise(), this::writesAll);
   }
 
   @Override
   public void onRow(long timeNs, double reading, long known, long closed) {
-    if (!started) {
-      started = true;
-      firstNs = timeNs;
-      lastNs = timeNs;
-    } else if (timeNs != lastNs) {
+    boolean read = !Double.isNaN(reading);
+    if (rows == 0 || timeNs != lastRowNs) {
       onNewStamp(timeNs, reading);
-    } else {
-      onSameStamp(timeNs, reading, known);
+    } else if ((known & knownAtStamp) != 0 || (read && readingAtStamp)) {
+      onRepeat(timeNs);
     }
-    repeatedKnown |= known;
-    repeatedPosition |= !Double.isNaN(reading);
+    knownAtStamp |= known;
+    readingAtStamp |= read;
     rows++;
-    if (known != 0) {
-      contactRows++;
-    }
-    if (!Double.isNaN(reading)) {
-      onPosition(timeNs, unwrapper.unwrap(reading));
+    if (read) {
+      positions.onReading(timeNs, reading);
     }
     bursts.onRow(timeNs, known, closed);
-    if (timeNs >= nextReadyNs) {
-      cutReady(timeNs);
-    }
+    spots.onTime(timeNs);
   }
 
   private void onNewStamp(long timeNs, double reading) {
-    rowRhythm.add(timeNs - lastNs);
-    rowGaps.onDistance(lastNs, timeNs, lastPosition, reading);
-    lastNs = timeNs;
-    repeatedKnown = 0;
-    repeatedPosition = false;
+    if (rows > 0) {
+      rhythm.add(timeNs - lastRowNs);
+      gaps.onDistance(lastRowNs, timeNs, positions.last(), reading);
+    }
+    see(timeNs);
+    lastRowNs = timeNs;
+    knownAtStamp = 0;
+    readingAtStamp = false;
   }
 
   /**
    * Rows of one stamp that carry different cells are one moment; the same cell twice is a repeat.
    */
-  private void onSameStamp(long timeNs, double reading, long known) {
-    if (rows > 0
-        && ((known & repeatedKnown) != 0 || (repeatedPosition && !Double.isNaN(reading)))) {
-      if (repeatedStamps == 0) {
-        firstRepeatNs = timeNs;
-      }
-      repeatedStamps++;
+  private void onRepeat(long timeNs) {
+    if (repeatedStamps == 0) {
+      firstRepeatNs = timeNs;
     }
-  }
-
-  private void onPosition(long timeNs, double reading) {
-    if (positions > 0) {
-      if (timeNs > lastPositionNs) {
-        long distance = timeNs - lastPositionNs;
-        positionRhythm.add(distance);
-        positionGaps.onDistance(lastPositionNs, timeNs, lastPosition, reading);
-        if (reading == lastPosition) {
-          positionRepeats++;
-        } else if (distance > BLOCK_SILENCE_NS) {
-          holdOverSilence(timeNs, reading);
-        }
-      } else {
-        positionRepeats++;
-      }
-    }
-    positions++;
-    lastPositionNs = timeNs;
-    lastPosition = reading;
-    ring.add(timeNs, reading);
-    noise.onReading(timeNs, reading);
-    motion.onReading(timeNs, reading);
-    outline.onReading(timeNs, reading);
-  }
-
-  private static final long BLOCK_SILENCE_NS = 2_000_000;
-
-  /**
-   * A logger that writes only changes says by its silence that the reading held until just before
-   * the next one.
-   */
-  private void holdOverSilence(long timeNs, double reading) {
-    long scan = rowRhythm.quantileNs(0.05);
-    long until = timeNs - scan;
-    if (scan <= 0 || until - lastPositionNs < scan / 2 || !writesChangesOnly()) {
-      return;
-    }
-    double quantum = Math.max(noise.quantum(), 0);
-    if (Math.abs(reading - lastPosition) > 3.5 * quantum) {
-      return;
-    }
-    ring.hold(until, (int) Math.min(1 << 20, (until - lastPositionNs) / scan));
-    motion.onReading(until, lastPosition);
-    outline.onReading(until, lastPosition);
-  }
-
-  private boolean writesChangesOnly() {
-    return positions >= 10 && positionRepeats * WRITES_CHANGES_SHARE < positions;
+    repeatedStamps++;
   }
 
   @Override
   public void onEdge(long timeNs, long resolutionNs, int channel, ContactState state) {
-    passTime(timeNs);
+    see(timeNs);
     bursts.onEdge(timeNs, resolutionNs, channel, state);
+    spots.onTime(timeNs);
   }
 
   @Override
   public void onMark(long timeNs, Mark mark, String text) {
-    passTime(timeNs);
-    await(
-        new Event(
-            Event.Kind.MARK, timeNs, -1, ContactState.OPEN, timeNs, timeNs, timeNs, 0, mark, text));
+    see(timeNs);
+    bursts.onTime(timeNs);
+    spots.await(new Happening.Marked(timeNs, mark, text));
+    spots.onTime(timeNs);
   }
 
   @Override
   public void onLoss(long fromNs, long toNs, long samples) {
-    passTime(toNs);
+    see(toNs);
     if (reported.size() < GapLog.MOST) {
       reported.add(new Loss(fromNs, toNs, samples, Loss.What.ROWS, Double.NaN));
+    } else {
+      reported.set(GapLog.MOST - 1, joined(reported.get(GapLog.MOST - 1), toNs, samples));
     }
   }
 
-  private void passTime(long timeNs) {
+  private static Loss joined(Loss last, long toNs, long samples) {
+    long sum = last.samples() < 0 || samples < 0 ? -1 : last.samples() + samples;
+    return new Loss(last.fromNs(), toNs, sum, Loss.What.ROWS, Double.NaN);
+  }
+
+  /** Rows that tell nothing new are common. */
+  private boolean writesAll() {
+    return REPEATING_SHARE * Math.max(bursts.repeats(), positions.repeats()) > rows;
+  }
+
+  private void see(long timeNs) {
     if (!started) {
       started = true;
       firstNs = timeNs;
-      lastNs = timeNs;
     }
-    bursts.onTime(timeNs);
-    if (timeNs >= nextReadyNs) {
-      cutReady(timeNs);
-    }
-  }
-
-  private final class BurstSink implements ContactBursts.Sink {
-    @Override
-    public void onSettled(
-        int channel, ContactState to, long beforeNs, long afterNs, long lastEdgeNs, int bounces) {
-      long at = beforeNs + (afterNs - beforeNs) / 2;
-      await(
-          new Event(
-              Event.Kind.CHANGE,
-              at,
-              channel,
-              to,
-              beforeNs,
-              afterNs,
-              lastEdgeNs,
-              bounces,
-              Mark.NOTE,
-              ""));
-    }
-
-    @Override
-    public void onDisturbance(int channel, long beforeNs, long fromNs, long toNs, int edges) {
-      long at = beforeNs + (fromNs - beforeNs) / 2;
-      await(
-          new Event(
-              Event.Kind.DISTURBANCE,
-              at,
-              channel,
-              ContactState.OPEN,
-              beforeNs,
-              fromNs,
-              toNs,
-              edges,
-              Mark.NOTE,
-              ""));
-    }
-  }
-
-  private void await(Event event) {
-    if (events.size() + waiting.size() >= MOST_SPOTS) {
-      leftOut++;
-      return;
-    }
-    waiting.add(event);
-    nextReadyNs = Math.min(nextReadyNs, event.atNs + settings.skewNs() + SETTLE_WINDOW_NS);
-  }
-
-  /** Cuts the windows of events whose surroundings have been seen. */
-  private void cutReady(long nowNs) {
-    nextReadyNs = Long.MAX_VALUE;
-    for (int i = 0; i < waiting.size(); ) {
-      Event event = waiting.get(i);
-      long centre = event.atNs + settings.skewNs();
-      long ready = centre + (fewRuns(centre) ? LONGEST_WINDOW_NS : SETTLE_WINDOW_NS);
-      if (nowNs >= ready) {
-        event.windows = cutter.cut(centre);
-        events.add(event);
-        waiting.remove(i);
-      } else {
-        nextReadyNs = Math.min(nextReadyNs, ready);
-        i++;
-      }
-    }
-  }
-
-  /**
-   * With few runs about it an instant may lie on a coarse encoder, whose window wants to be longer.
-   */
-  private boolean fewRuns(long centreNs) {
-    long from = ring.firstEndingAtOrAfter(centreNs - SETTLE_WINDOW_NS);
-    return ring.end() - from < 20;
+    lastNs = timeNs;
   }
 
   /** The trace as if the recording ended now. */
   public Trace finish() {
-    bursts.onEnd(lastNs);
-    List<Event> all = new ArrayList<>(events);
-    for (Event event : waiting) {
-      Event cut = copyOf(event);
-      cut.windows = cutter.cut(event.atNs + settings.skewNs());
-      all.add(cut);
-    }
-    all.sort(Comparator.comparingLong(e -> e.atNs));
-    List<Spot> spots = new ArrayList<>(all.size());
-    for (Event event : all) {
-      spots.add(new Spot(event.atNs + settings.skewNs(), event.windows));
-    }
-    PlaceSolver solver = new PlaceSolver(noise);
-    Place[] places = solver.solve(spots);
-    return trace(all, places, solver.noise());
-  }
-
-  private static Event copyOf(Event e) {
-    return new Event(
-        e.kind, e.atNs, e.channel, e.to, e.beforeNs, e.afterNs, e.lastNs, e.edges, e.mark, e.text);
-  }
-
-  private Trace trace(List<Event> all, Place[] places, double fittedNoise) {
-    List<Movement> movements = positions == 0 ? List.of() : motion.finish(lastNs);
-    Stillness stillness = new Stillness(movements, motion.leastRestNs());
+    bursts.onTime(lastNs);
+    List<SpotLog.Placed> all = spots.all();
+    PlaceSolver solver = new PlaceSolver(positions.noise());
+    Place[] places = solver.solve(all.stream().map(SpotLog.Placed::spot).toList());
+    List<Movement> movements = positions.movements(lastNs);
+    Stillness stillness = new Stillness(movements, positions.leastRestNs());
     List<Change> changes = new ArrayList<>();
     List<Disturbance> disturbances = new ArrayList<>();
     List<MarkPoint> marks = new ArrayList<>();
     for (int i = 0; i < places.length; i++) {
-      Event e = all.get(i);
+      Happening happening = all.get(i).happening();
       Place place = places[i];
-      switch (e.kind) {
-        case CHANGE ->
-            changes.add(
-                new Change(
-                    e.channel,
-                    e.to,
-                    e.beforeNs,
-                    e.afterNs,
-                    e.lastNs,
-                    e.edges,
-                    place,
-                    place.known()
-                        ? stillness.at(e.atNs + settings.skewNs())
-                        : Change.Motion.UNKNOWN));
-        case DISTURBANCE ->
-            disturbances.add(new Disturbance(e.channel, e.afterNs, e.lastNs, e.edges, place));
-        case MARK -> marks.add(new MarkPoint(e.atNs, e.mark, e.text, place));
+      if (happening instanceof Happening.Settled s) {
+        changes.add(change(s, place, stillness));
+      } else if (happening instanceof Happening.Disturbed d) {
+        disturbances.add(new Disturbance(d.channel(), d.fromNs(), d.toNs(), d.edges(), place));
+      } else if (happening instanceof Happening.Marked m) {
+        marks.add(new MarkPoint(m.atNs(), m.mark(), m.text(), place));
       }
     }
-    double quantum = noise.quantum();
-    double white = Math.sqrt(Math.max(0, fittedNoise * fittedNoise - quantum * quantum / 12));
+    double quantum = positions.noise().quantum();
+    double noise = solver.noise();
     return new Trace(
         settings.channels(),
         firstNs,
         lastNs,
         rows,
-        positions,
-        white,
+        positions.count(),
+        Math.sqrt(Math.max(0, noise * noise - quantum * quantum / 12)),
         quantum,
-        rowRhythm.quantileNs(0.05),
+        rhythm.quantileNs(0.05),
         movements,
         changes,
         disturbances,
         marks,
-        losses(quantum, fittedNoise),
-        faults(),
+        losses(),
+        faults(changes),
         bursts.start(),
         bursts.end(),
-        outline.outline());
+        positions.outline());
   }
 
-  private List<Loss> losses(double quantum, double fittedNoise) {
+  private Change change(Happening.Settled s, Place place, Stillness stillness) {
+    Change.Motion motion =
+        place.known() ? stillness.at(s.atNs() + settings.skewNs()) : Change.Motion.UNKNOWN;
+    return new Change(
+        s.channel(), s.to(), s.beforeNs(), s.afterNs(), s.lastEdgeNs(), s.bounces(), place, motion);
+  }
+
+  /**
+   * What was reported is not told again as a gap, nor a stretch without rows as one without
+   * positions.
+   */
+  private List<Loss> losses() {
     List<Loss> losses = new ArrayList<>(reported);
-    GapLog.Writes writes =
-        writesChangesOnly() && 2 * contactRows < rows
-            ? GapLog.Writes.CHANGES_ONLY
-            : GapLog.Writes.EVERY_SAMPLE;
-    losses.addAll(rowGaps.losses(3.5 * quantum + 6 * fittedNoise, writes));
-    for (Loss loss : positionGaps.losses(3.5 * quantum + 6 * fittedNoise, writes)) {
-      boolean told =
-          losses.stream().anyMatch(l -> l.fromNs() <= loss.fromNs() && l.toNs() >= loss.toNs());
-      if (!told) {
+    for (Loss loss : gaps.losses()) {
+      if (reported.stream().noneMatch(l -> l.fromNs() < loss.toNs() && l.toNs() > loss.fromNs())) {
+        losses.add(loss);
+      }
+    }
+    List<Loss> told = List.copyOf(losses);
+    for (Loss loss : positions.losses()) {
+      if (told.stream().noneMatch(l -> l.fromNs() <= loss.fromNs() && l.toNs() >= loss.toNs())) {
         losses.add(loss);
       }
     }
@@ -404,18 +197,15 @@ public final class Reduction implements SampleSink {
     return losses;
   }
 
-  private List<ReadingFault> faults() {
-    List<ReadingFault> faults = new ArrayList<>();
+  private List<ReadingFault> faults(List<Change> changes) {
+    List<ReadingFault> faults = new ArrayList<>(positions.faults(changes));
     if (repeatedStamps > 0) {
       faults.add(
           new ReadingFault(
               ReadingFault.Kind.REPEATED_STAMP, firstRepeatNs, firstRepeatNs, repeatedStamps));
     }
+    spots.faults(faults);
+    faults.sort(Comparator.comparingLong(ReadingFault::fromNs));
     return faults;
-  }
-
-  /** Events beyond {@link #MOST_SPOTS} that were counted but not kept. */
-  public long leftOut() {
-    return leftOut;
   }
 }

@@ -7,9 +7,17 @@ package tripline.reduce;
 final class Rhythm {
   private static final int BINS = 64 * 4;
 
+  /** Share of the distances that are shorter than what counts as the scan. */
+  private static final double SCAN_SHARE = 0.05;
+
+  /** The scan is looked up again after this many distances at the latest. */
+  private static final long RENEW = 1024;
+
   private final long[] count = new long[BINS];
   private final double[] sum = new double[BINS];
   private long total;
+  private long renewAt;
+  private long scanNs;
 
   void add(long distanceNs) {
     if (distanceNs <= 0) {
@@ -27,6 +35,7 @@ final class Rhythm {
     return octave * 4 + quarter;
   }
 
+  /** How many distances were added. */
   long total() {
     return total;
   }
@@ -48,6 +57,15 @@ final class Rhythm {
       }
     }
     throw new IllegalStateException("counts do not add up to " + total);
+  }
+
+  /** The logger's scan: the smallest usual distance, ns. Cheap; may lag behind a little. */
+  long scanNs() {
+    if (total >= renewAt) {
+      scanNs = quantileNs(SCAN_SHARE);
+      renewAt = total + Math.min(RENEW, 1 + total / 8);
+    }
+    return scanNs;
   }
 
   /** The usual distance, ns. */

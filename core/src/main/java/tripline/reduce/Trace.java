@@ -8,7 +8,7 @@ import tripline.sample.Channels;
  * unwrapped and in units of the position channel, times in ns of the recording's clock.
  *
  * @param channels the contact channels
- * @param firstNs first stamp, ns
+ * @param firstNs first stamp (row, edge, mark or loss), ns
  * @param lastNs last stamp, ns
  * @param rows rows taken
  * @param positions position readings taken
@@ -22,9 +22,9 @@ import tripline.sample.Channels;
  * @param marks operator's marks
  * @param losses stretches with samples missing, as the reader reported them or as the rhythm of the
  *     rows shows them
- * @param faults what else is wrong with the readings
+ * @param faults what else is wrong with the readings, in order of time
  * @param start contact states first seen
- * @param end contact states last seen
+ * @param end contact states at the end, as settled: {@code start} with the changes made
  * @param outline the path of the readings, thinned for drawing
  */
 public record Trace(

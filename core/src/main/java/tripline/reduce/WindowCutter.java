@@ -88,7 +88,7 @@ final class WindowCutter {
     double weight = (double) n / points;
     for (int i = 0; i < points; i++) {
       double index = first + (i + 0.5) * weight - 0.5;
-      window.add((begin + index * step - centreNs) / h, ring.value(run), weight);
+      window.add((begin - centreNs + index * step) / h, ring.value(run), weight);
     }
   }
 

@@ -120,12 +120,6 @@ public record RecordingFile(
               : RecordingTrace.Zero.KEPT;
       traces.add(new RecordingTrace(file, sha256, drive, kept, trace));
     }
-    long leftOut = events.reductions().stream().mapToLong(Reduction::leftOut).sum();
-    if (leftOut > 0) {
-      notices.add(
-          "%d contact changes beyond the first %d are left out"
-              .formatted(leftOut, Reduction.MOST_SPOTS));
-    }
     return new RecordingFile(traces, metadata.started(), notices);
   }
 

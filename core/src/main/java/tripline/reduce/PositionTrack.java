@@ -1,0 +1,178 @@
+package tripline.reduce;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The position readings of a recording as they stream by: unwrapped, kept for a while, followed
+ * into moves and rests, and watched for what is wrong with them.
+ */
+final class PositionTrack {
+  /** Below this a silence says nothing worth having, ns. */
+  private static final long SHORT_SILENCE_NS = 2_000_000;
+
+  /** A logger that writes only changes repeats a reading less often than once in so many. */
+  private static final int CHANGES_ONLY_SHARE = 50;
+
+  /** Furthest step, in counts, across which a silence is taken for a reading that held. */
+  private static final double HELD_COUNTS = 3.5;
+
+  /** Scans that a count is taken to last at least where a reading goes count by count. */
+  private static final int SCANS_A_COUNT = 16;
+
+  private static final int MOST_HELD_READINGS = 1 << 20;
+
+  private final Rhythm rows;
+  private final Rhythm rhythm = new Rhythm();
+  private final Unwrapper unwrapper;
+  private final NoiseGauge noise;
+  private final ReadingRing ring = new ReadingRing();
+  private final MotionTracker motion;
+  private final OutlineThinner outline = new OutlineThinner();
+  private final GapLog gaps;
+  private final SlipWatch slips;
+  private final FreezeWatch freezes;
+
+  private long count;
+  private long repeats;
+  private long steps;
+  private long singleSteps;
+  private long lastNs;
+  private long heldSinceNs;
+  private double last = Double.NaN;
+
+  /**
+   * @param rows rhythm of the rows
+   */
+  PositionTrack(ReductionSettings settings, Rhythm rows) {
+    this.rows = rows;
+    this.unwrapper = new Unwrapper(settings.modulus().orElse(Double.NaN));
+    this.noise = new NoiseGauge(settings.quantum());
+    this.motion = new MotionTracker(settings.turnsPerUnit(), noise);
+    this.gaps = new GapLog(rhythm, Loss.What.POSITION, noise, () -> !writesChangesOnly());
+    this.slips = new SlipWatch(ring, rhythm, noise, settings.turnsPerUnit());
+    this.freezes = new FreezeWatch(ring, settings.turnsPerUnit());
+    motion.probe(new StoppingFit(ring, noise));
+  }
+
+  /**
+   * A reading.
+   *
+   * @param raw as the logger wrote it, wrapped; not NaN
+   */
+  void onReading(long timeNs, double raw) {
+    double reading = unwrapper.unwrap(raw);
+    if (count > 0) {
+      onNext(timeNs, reading);
+    } else {
+      heldSinceNs = timeNs;
+    }
+    count++;
+    lastNs = timeNs;
+    last = reading;
+    ring.add(timeNs, reading);
+    noise.onReading(timeNs, reading);
+    motion.onReading(timeNs, reading);
+    outline.onReading(timeNs, reading);
+  }
+
+  private void onNext(long timeNs, double reading) {
+    long distanceNs = timeNs - lastNs;
+    if (distanceNs > 0) {
+      rhythm.add(distanceNs);
+      gaps.onDistance(lastNs, timeNs, last, reading);
+    }
+    if (reading == last) {
+      repeats++;
+      return;
+    }
+    if (lastNs - heldSinceNs >= FreezeWatch.LEAST_NS) {
+      freezes.onHeld(reading - last);
+    }
+    heldSinceNs = timeNs;
+    slips.onStep(lastNs, last, timeNs, reading);
+    if (distanceNs > SHORT_SILENCE_NS && writesChangesOnly()) {
+      holdOverSilence(timeNs, reading);
+    }
+  }
+
+  private boolean writesChangesOnly() {
+    return count >= 10 && repeats * CHANGES_ONLY_SHARE < count;
+  }
+
+  /**
+   * A logger that writes only changes says by its silence that the reading held until just before
+   * the next one: one scan before it. Where the reading goes count by count, its distances do not
+   * tell the scan, only that it is much shorter.
+   */
+  private void holdOverSilence(long timeNs, double reading) {
+    double step = Math.abs(reading - last);
+    double quantum = noise.quantum();
+    long distanceNs = timeNs - lastNs;
+    steps++;
+    singleSteps += step < 1.5 * quantum ? 1 : 0;
+    boolean countByCount = step < 1.5 * quantum && singleSteps * 10 > steps * 9;
+    long scanNs = rows.scanNs();
+    long shortNs = countByCount ? Math.min(scanNs, distanceNs / SCANS_A_COUNT) : scanNs;
+    long untilNs = timeNs - shortNs;
+    boolean silent = shortNs > 0 && untilNs - lastNs >= shortNs / 2;
+    if (silent && step <= HELD_COUNTS * quantum) {
+      ring.hold(untilNs, (int) Math.min(MOST_HELD_READINGS, (untilNs - lastNs) / shortNs));
+      motion.onReading(untilNs, last);
+      outline.onReading(untilNs, last);
+    }
+  }
+
+  /** How many readings. */
+  long count() {
+    return count;
+  }
+
+  /** How many repeated the reading before. */
+  long repeats() {
+    return repeats;
+  }
+
+  /** The last reading; NaN before the first. */
+  double last() {
+    return last;
+  }
+
+  ReadingRing ring() {
+    return ring;
+  }
+
+  NoiseGauge noise() {
+    return noise;
+  }
+
+  Outline outline() {
+    return outline.outline();
+  }
+
+  /** Moves and rests, as if the recording ended at {@code endNs}. */
+  List<Movement> movements(long endNs) {
+    return count == 0 ? List.of() : motion.finish(endNs);
+  }
+
+  /** How far inside a rest an instant must lie to be at rest for certain, ns. */
+  long leastRestNs() {
+    return motion.leastRestNs();
+  }
+
+  List<Loss> losses() {
+    return gaps.losses();
+  }
+
+  /** Slips and frozen stretches; a jump that ends a frozen stretch is no slip of its own. */
+  List<ReadingFault> faults(List<Change> changes) {
+    List<ReadingFault> frozen = freezes.faults(changes, motion.noisyAtRest());
+    List<ReadingFault> all = new ArrayList<>(frozen);
+    for (ReadingFault slip : slips.faults(lastNs)) {
+      if (frozen.stream().noneMatch(f -> f.toNs() == slip.fromNs())) {
+        all.add(slip);
+      }
+    }
+    return all;
+  }
+}
