@@ -12,8 +12,7 @@ import tripline.sample.Mark;
 
 /**
  * {@code contact-moved-at-rest}: changed while the drive stood still. One finding for a cam and a
- * setting, since an adjuster turned to and fro moves every contact of its cam several times; a note
- * where the operator marked the adjustment.
+ * setting, since an adjuster turned to and fro moves every contact of its cam several times.
  */
 final class ContactMovedAtRest implements Look {
   private record Group(int recording, String cam, int setting) {}
@@ -46,7 +45,6 @@ final class ContactMovedAtRest implements Look {
     Draft draft = Draft.of(Code.CONTACT_MOVED_AT_REST).trip(trips.get(0));
     moved.forEach(draft::contact);
     return draft
-        .severity(marked ? Severity.NOTE : Severity.CAUTION)
         .evidence("changes", trips.size())
         .evidence("marked", marked ? "adjusted" : "no mark")
         .says(
