@@ -1,0 +1,136 @@
+package tripline.harness;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.data.Offset.offset;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Every recording case through the command, against its two oracles: {@code truth.json}, written by
+ * the model that made the recording and never by the product, within its tolerances; and {@code
+ * expected/}, what the product answered when a person last read and blessed it, byte for byte (the
+ * result without version and outline). {@code -Dtripline.bless=CASE} (or {@code all}) writes
+ * expected anew.
+ */
+class GoldenTest {
+  private static final Path RECORDINGS = Path.of("../recordings");
+  private static final String BLESS = System.getProperty("tripline.bless", "");
+  private static final ObjectMapper JSON =
+      new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+
+  static Stream<Path> cases() throws IOException {
+    try (Stream<Path> folders = Files.list(RECORDINGS)) {
+      return folders.filter(Files::isDirectory).sorted().toList().stream();
+    }
+  }
+
+  /** The hand recording knows the stops: it comes first, the powered ones after it. */
+  private static List<String> recordings(Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .filter(f -> f.toString().endsWith(".csv"))
+          .sorted(
+              Comparator.comparing((Path f) -> !f.endsWith("hand.csv"))
+                  .thenComparing(Path::getFileName))
+          .map(Path::toString)
+          .toList();
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("cases")
+  void answersAsBlessedAndWithinTheTruth(Path folder, @TempDir Path scratch) throws IOException {
+    Path file = scratch.resolve("result.json");
+    List<String> arguments =
+        new ArrayList<>(List.of("check", folder.resolve("job.toml").toString()));
+    arguments.addAll(recordings(folder));
+    arguments.addAll(List.of("--json", file.toString()));
+    CommandRun run = CommandRun.of(arguments.toArray(String[]::new));
+    JsonNode result = JSON.readTree(file.toFile());
+
+    JsonNode truth = JSON.readTree(folder.resolve("truth.json").toFile());
+    assertThat(result.at("/decision").asText()).isEqualTo(truth.at("/decision").asText());
+    within(result, truth);
+
+    blessed(folder.resolve("expected/check.txt"), run.answers(), folder);
+    blessed(folder.resolve("expected/result.json"), canonical(result), folder);
+  }
+
+  private static String canonical(JsonNode result) throws IOException {
+    ((ObjectNode) result).remove("tripline");
+    for (JsonNode recording : result.at("/recordings")) {
+      ((ObjectNode) recording).remove("path");
+    }
+    return JSON.writeValueAsString(result).replace("../recordings/", "recordings/") + "\n";
+  }
+
+  private static void blessed(Path expected, String answer, Path folder) throws IOException {
+    if (BLESS.equals("all") || folder.getFileName().toString().equals(BLESS)) {
+      Files.createDirectories(expected.getParent());
+      Files.writeString(expected, answer);
+    }
+    assertThat(answer).isEqualTo(Files.readString(expected));
+  }
+
+  /** Every figure the truth states, where the truth puts it. */
+  private static void within(JsonNode result, JsonNode truth) {
+    int compared = 0;
+    boolean undecided = result.at("/decision").asText().equals("undecided");
+    boolean fromClosedStop = result.at("/travel/datum").asText().equals("closed-stop");
+    for (String figure : List.of("span", "lost_motion")) {
+      compared +=
+          figure(result.at("/travel/" + figure), truth.at("/travel/" + figure), figure, undecided);
+    }
+    for (String end : List.of("closed", "open")) {
+      for (String figure : List.of("backoff", "coast", "margin")) {
+        String at = "/ends/" + end + "/" + figure;
+        compared += figure(result.at(at), truth.at(at), at, undecided);
+      }
+    }
+    for (JsonNode cam : truth.at("/cams")) {
+      JsonNode trip = cam.at("/trip");
+      if (!trip.isObject()) {
+        continue;
+      }
+      for (JsonNode seen : result.at("/cams")) {
+        if (seen.at("/cam").equals(cam.at("/cam")) && seen.at("/edge").equals(cam.at("/edge"))) {
+          if (undecided && !fromClosedStop) {
+            // With no stop known x counts from the first reading, and the truth's x means nothing.
+            continue;
+          }
+          assertThat(seen.at("/trip").doubleValue())
+              .as("trip of " + cam.at("/cam"))
+              .isCloseTo(
+                  trip.at("/value").doubleValue(), offset(trip.at("/tolerance").doubleValue()));
+          compared++;
+        }
+      }
+    }
+    assertThat(compared > 0 || undecided).as("figures compared: " + compared).isTrue();
+  }
+
+  private static int figure(JsonNode seen, JsonNode truth, String what, boolean undecided) {
+    boolean unseen = seen.isNull() || seen.at("/value").isNull();
+    if (!truth.isObject() || truth.at("/value").isNull() || (unseen && undecided)) {
+      // What was not exercised has no figure, and then nothing is accepted.
+      return 0;
+    }
+    assertThat(seen.at("/value").doubleValue())
+        .as(what)
+        .isCloseTo(truth.at("/value").doubleValue(), offset(truth.at("/tolerance").doubleValue()));
+    return 1;
+  }
+}
