@@ -16,6 +16,7 @@ public final class Commands {
     Map<String, Supplier<Callable<ExitStatus>>> commands = new LinkedHashMap<>();
     commands.put("check", CheckCommand::new);
     commands.put("chart", ChartCommand::new);
+    commands.put("summary", SummaryCommand::new);
     commands.put("seal", SealCommand::new);
     commands.put("verify-seal", VerifySealCommand::new);
     return commands;
