@@ -1,5 +1,6 @@
 package tripline.reduce;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
@@ -31,7 +32,16 @@ final class PlaceSolver {
   private static final double RIPPLED_EXCESS = 0.15;
 
   private static final int ENOUGH_FREEDOM = 8;
-  private static final double MISFIT_SIGMAS = 4;
+  private static final double MISFIT_SIGMAS = 2;
+
+  /** Disagreement with a narrower window, in its standard deviations, that discards a wider one. */
+  private static final double AGREE_SIGMAS = 3;
+
+  /**
+   * The same where a window had to be narrowed: what bends there is followed less well (same
+   * study).
+   */
+  private static final double NARROWED_EXCESS = 0.4;
 
   private final double quantum;
   private final double gaugedNoise;
@@ -155,25 +165,38 @@ final class PlaceSolver {
     return best;
   }
 
-  /** The widest window that the candidates can follow; null where there is nothing to fit. */
+  /**
+   * The widest window that the candidates can follow and that agrees with every narrower one
+   * (Lepski's choice of a bandwidth): a kink near the centre, as where a change itself stops the
+   * motor, shows in the position long before it shows in the residuals. Null where there is nothing
+   * to fit.
+   */
   private @Nullable WindowFit choose(Spot spot) {
-    WindowFit chosen = null;
+    List<WindowFit> fits = new ArrayList<>(spot.windows().size());
     for (FitWindow window : spot.windows()) {
-      if (window.points < 2) {
-        continue;
-      }
-      WindowFit fit = fit(window, noise);
-      if (chosen == null) {
-        chosen = fit;
-      }
-      if (!misfit(fit)) {
-        return fit;
-      }
-      if (window.points > FitWindow.TERMS) {
-        chosen = fit;
+      if (window.points > FitWindow.TERMS || (fits.isEmpty() && window.points >= 2)) {
+        fits.add(fit(window, noise));
       }
     }
-    return chosen;
+    for (int i = 0; i < fits.size(); i++) {
+      if (!misfit(fits.get(i)) && agrees(fits, i)) {
+        return fits.get(i);
+      }
+    }
+    return fits.isEmpty() ? null : fits.get(fits.size() - 1);
+  }
+
+  private static boolean agrees(List<WindowFit> fits, int wide) {
+    WindowFit fit = fits.get(wide);
+    double value = fit.value[best(fit)];
+    for (int j = wide + 1; j < fits.size(); j++) {
+      WindowFit narrow = fits.get(j);
+      int best = best(narrow);
+      if (Math.abs(narrow.value[best] - value) > AGREE_SIGMAS * Math.sqrt(narrow.variance[best])) {
+        return false;
+      }
+    }
+    return true;
   }
 
   private static boolean misfit(WindowFit fit) {
@@ -210,7 +233,7 @@ final class PlaceSolver {
     int best = best(fit);
     double excess =
         Math.max(1, misfit(fit) ? fit.residual[best] / Math.max(1, fit.freedom[best]) : 1);
-    double u = Math.sqrt(variance * excess * (1 + RIPPLED_EXCESS * (1 - weight[0])));
+    double u = Math.sqrt(variance * excess * (1 + unmodelled(fit, weight[0])));
     double fitted = value + fit.window.origin;
     if (fit.window.kind == FitWindow.Kind.COUNT_EDGES && offCount(fitted, u, fit.window.nearest)) {
       return new Place(
@@ -247,6 +270,12 @@ final class PlaceSolver {
     }
     normalise(weight);
     return weight;
+  }
+
+  /** Share of the variance that the candidates leave out. */
+  private static double unmodelled(WindowFit fit, double straight) {
+    boolean narrowed = fit.window.halfWidthS < WindowCutter.HALF_WIDTHS_S[0];
+    return narrowed ? NARROWED_EXCESS : RIPPLED_EXCESS * (1 - straight);
   }
 
   /** Logarithms to shares that add up to one. */

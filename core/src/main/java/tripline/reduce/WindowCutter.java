@@ -15,7 +15,7 @@ final class WindowCutter {
    * Half-widths tried, widest first, for readings, s. The widest is that of the floor the accuracy
    * is measured against.
    */
-  static final double[] HALF_WIDTHS_S = {0.5, 0.2, 0.08};
+  static final double[] HALF_WIDTHS_S = {0.5, 0.2, 0.08, 0.03};
 
   /** Half-widths tried for count edges, narrowest first, s. */
   private static final double[] EDGE_HALF_WIDTHS_S = {0.5, 1.0, 2.0};
