@@ -10,7 +10,7 @@ import java.util.List;
  * those beyond.
  */
 final class SpotLog {
-  /** Some 5 kB each: 20 MB at the very most. */
+  /** At most 7.5 kB each: 31 MB at the very most. */
   static final int MOST = 4096;
 
   /** Readings to either side that every window wants. */
