@@ -20,5 +20,5 @@ if not defined TL_JAR (
   echo tripline: incomplete: nothing in "%TL_HOME%\lib" 1>&2
   exit /b 70
 )
-"%TL_JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData -Xms8m -Xmn2m -DjSerialComm.library.path="%TL_HOME%\lib\native" -jar "%TL_JAR%" %*
+"%TL_JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -XX:-UsePerfData -Xms8m -Xmn2m -XX:MinHeapFreeRatio=5 -XX:MaxHeapFreeRatio=20 -DjSerialComm.library.path="%TL_HOME%\lib\native" -jar "%TL_JAR%" %*
 exit /b %ERRORLEVEL%
