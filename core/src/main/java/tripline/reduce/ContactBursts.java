@@ -37,9 +37,7 @@ final class ContactBursts {
   private long groupLastNs;
   private long closedRows;
   private long allEdges;
-  private boolean any;
   private long previousRowNs;
-  private long lastRowNs;
 
   private final long[] lastReadNs = new long[MOST];
   private final long[] reads = new long[MOST];
@@ -55,22 +53,20 @@ final class ContactBursts {
     this.sink = sink;
   }
 
-  /** A row of the logger. Hot: where nothing changes, a few mask operations. */
-  void onRow(long timeNs, long known, long closed) {
-    if (!any) {
-      any = true;
-      previousRowNs = timeNs;
-      lastRowNs = timeNs;
-    } else if (timeNs > lastRowNs) {
-      previousRowNs = lastRowNs;
-      lastRowNs = timeNs;
-    }
+  /**
+   * A row of the logger. Hot: where nothing changes, a few mask operations.
+   *
+   * @param stampBeforeNs time of the last row with an earlier stamp (of this one, if it is the
+   *     first)
+   */
+  void onRow(long timeNs, long stampBeforeNs, long known, long closed) {
     long edges = (closed ^ raw) & known & everKnown;
     long fresh = known & ~everKnown;
     if (known != groupKnown && known != 0) {
       closeGroup(known);
     }
     if ((edges | fresh | bursting) != 0) {
+      previousRowNs = stampBeforeNs;
       onUnquietRow(timeNs, known, edges, fresh, closed);
     }
     if (known != 0) {
@@ -200,15 +196,10 @@ final class ContactBursts {
     if (!writesChangesOnly(channel)) {
       return read;
     }
-    long row = timeNs > previousRowNs ? previousRow(timeNs) : read;
     long scanNs = rows.scanNs();
-    long candidate = Math.max(read, row);
+    long candidate = Math.max(read, previousRowNs);
     boolean silent = scanNs > 0 && timeNs - candidate > 3 * scanNs;
     return silent ? timeNs - scanNs : candidate;
-  }
-
-  private long previousRow(long timeNs) {
-    return lastRowNs < timeNs ? lastRowNs : previousRowNs;
   }
 
   private long lastRead(int channel) {

@@ -18,7 +18,10 @@ final class FitWindow {
   final Kind kind;
   final double halfWidthS;
   final double origin;
-  final double[][] g = new double[TERMS][TERMS];
+
+  /** Lower triangle of the normal matrix. */
+  final double[][] g = new double[TERMS][];
+
   final double[] b = new double[TERMS];
   private final double[] p = new double[TERMS];
   double yy;
@@ -34,8 +37,6 @@ final class FitWindow {
   double nearest = Double.NaN;
 
   private double nearestTau = Double.POSITIVE_INFINITY;
-  double firstTau = Double.POSITIVE_INFINITY;
-  double lastTau = Double.NEGATIVE_INFINITY;
 
   /**
    * @param origin reading subtracted from all others, so that large counts lose no digits
@@ -44,6 +45,9 @@ final class FitWindow {
     this.kind = kind;
     this.halfWidthS = halfWidthS;
     this.origin = origin;
+    for (int i = 0; i < TERMS; i++) {
+      g[i] = new double[i + 1];
+    }
   }
 
   /**
@@ -54,30 +58,52 @@ final class FitWindow {
    * @param weight inverse variance
    */
   void add(double tau, double reading, double weight) {
-    double y = reading - origin;
     Legendre.values(tau, p, TERMS);
-    for (int i = 0; i < TERMS; i++) {
-      double wp = weight * p[i];
-      b[i] += wp * y;
-      for (int j = 0; j <= i; j++) {
-        g[i][j] += wp * p[j];
-      }
-    }
-    yy += weight * y * y;
+    accumulate(p, reading, weight);
     if (kind == Kind.READINGS) {
       // A weight stands for that many equal readings.
       observations += weight;
+      near(tau, reading);
     } else {
       logWeights += Math.log(weight);
       observations++;
     }
     points++;
-    if (kind == Kind.READINGS && Math.abs(tau) < nearestTau) {
+  }
+
+  /**
+   * Adds readings close together by their mean.
+   *
+   * @param means of the polynomials over them
+   * @param scatter sum of their squares about a straight line of their own, which takes one more
+   *     degree of freedom than the mean
+   */
+  void addSlice(double[] means, double mean, int readings, double scatter) {
+    accumulate(means, mean, readings);
+    yy += scatter;
+    observations += Math.max(1, readings - 1);
+    points += readings;
+  }
+
+  private void accumulate(double[] functions, double reading, double weight) {
+    double y = reading - origin;
+    for (int i = 0; i < TERMS; i++) {
+      double wp = weight * functions[i];
+      b[i] += wp * y;
+      double[] row = g[i];
+      for (int j = 0; j <= i; j++) {
+        row[j] += wp * functions[j];
+      }
+    }
+    yy += weight * y * y;
+  }
+
+  /** A single reading passes by: keeps the one nearest to the centre. */
+  void near(double tau, double reading) {
+    if (Math.abs(tau) < nearestTau) {
       nearestTau = Math.abs(tau);
       nearest = reading;
     }
-    firstTau = Math.min(firstTau, tau);
-    lastTau = Math.max(lastTau, tau);
   }
 
   /**

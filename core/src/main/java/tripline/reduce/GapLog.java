@@ -57,12 +57,17 @@ final class GapLog {
 
   /** A distance between stamps, with the readings on either side (NaN where unknown). */
   void onDistance(long fromNs, long toNs, double before, double after) {
-    if (rhythm.total() >= nextLearn) {
-      nextLearn += LEARN;
-      thresholdNs = (long) (LONG * rhythm.medianNs());
-    }
     if (toNs - fromNs > thresholdNs) {
       onLong(new Candidate(fromNs, toNs, before, after));
+    }
+  }
+
+  /** Learns from the rhythm so far what is long; cheap enough for some ten times a second. */
+  void learn() {
+    long total = rhythm.total();
+    if (total >= nextLearn) {
+      nextLearn = total + Math.min(LEARN, total);
+      thresholdNs = (long) (LONG * rhythm.medianNs());
     }
   }
 

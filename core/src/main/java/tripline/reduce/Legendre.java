@@ -31,4 +31,15 @@ final class Legendre {
       d[k] = d[k - 2] + (2 * k - 1) * p[k - 1];
     }
   }
+
+  /** Fills {@code c[0..n-1]} with the second derivatives, given the first ones. */
+  static void curvatures(double[] d, double[] c, int n) {
+    c[0] = 0;
+    if (n > 1) {
+      c[1] = 0;
+    }
+    for (int k = 2; k < n; k++) {
+      c[k] = c[k - 2] + (2 * k - 1) * d[k - 1];
+    }
+  }
 }

@@ -44,6 +44,7 @@ final class MotionTracker {
 
   private final double turnsPerUnit;
   private final NoiseGauge noise;
+  private final ReadingRing ring;
   private final Speeds speeds = new Speeds();
   private final List<Movement> movements = new ArrayList<>();
 
@@ -51,14 +52,18 @@ final class MotionTracker {
   private final long[] blockTo = new long[BLOCKS];
   private final double[] blockMean = new double[BLOCKS];
   private final int[] blockCount = new int[BLOCKS];
-  private final double[] blockSquares = new double[BLOCKS];
   private long blocks;
+
+  private double noiseNow;
+
+  /** Widest spread of block means that still counts as standing still, reading units. */
+  private double band;
 
   private long blockNs = LEAST_BLOCK_NS;
   private long openFrom;
   private long openTo;
+  private long openUntil = Long.MIN_VALUE;
   private double openSum;
-  private double openSquares;
   private double openOrigin;
   private int openCount;
 
@@ -89,8 +94,10 @@ final class MotionTracker {
         long moveFromNs, long nowNs, long restFromNs, double rest, double restU, int sign);
   }
 
-  MotionTracker(double turnsPerUnit, NoiseGauge noise) {
+  MotionTracker(double turnsPerUnit, NoiseGauge noise, ReadingRing ring) {
     this.turnsPerUnit = Math.abs(turnsPerUnit);
+    this.ring = ring;
+    this.band = LEAST_BAND_TURNS / this.turnsPerUnit;
     this.noise = noise;
   }
 
@@ -100,20 +107,22 @@ final class MotionTracker {
 
   /** A reading at a time. Hot: closes a block some forty times a second, else adds. */
   void onReading(long timeNs, double reading) {
-    if (openCount > 0 && timeNs - openFrom >= blockNs) {
+    if (timeNs >= openUntil) {
+      openBlock(timeNs, reading);
+    }
+    openTo = timeNs;
+    openSum += reading - openOrigin;
+    openCount++;
+  }
+
+  private void openBlock(long timeNs, double reading) {
+    if (openCount > 0) {
       closeBlock();
     }
-    if (openCount == 0) {
-      openFrom = timeNs;
-      openOrigin = reading;
-      openSum = 0;
-      openSquares = 0;
-    }
-    double off = reading - openOrigin;
-    openTo = timeNs;
-    openSum += off;
-    openSquares += off * off;
-    openCount++;
+    openFrom = timeNs;
+    openUntil = timeNs + blockNs;
+    openOrigin = reading;
+    openSum = 0;
   }
 
   private void closeBlock() {
@@ -122,34 +131,36 @@ final class MotionTracker {
     blockTo[at] = openTo;
     blockMean[at] = openOrigin + openSum / openCount;
     blockCount[at] = openCount;
-    blockSquares[at] = openSquares - openSum * openSum / openCount;
     blocks++;
+    measure(openCount);
     stretchBlocks(at);
     openCount = 0;
     onBlock(at);
   }
 
   private void stretchBlocks(int at) {
-    double wanted = noise.noise() * turnsPerUnit / WANTED_NOISE_TURNS;
+    double wanted = noiseNow * turnsPerUnit / WANTED_NOISE_TURNS;
     double interval = (double) (blockTo[at] - blockFrom[at]) / Math.max(1, openCount - 1);
     long width = (long) Math.min(MOST_BLOCK_NS, wanted * wanted * interval);
     blockNs = Math.max(LEAST_BLOCK_NS, width);
   }
 
-  /** Widest spread of block means that still counts as standing still, reading units. */
-  double band() {
-    double quantum = noise.quantum();
-    double block = noise.noise() / Math.sqrt(Math.max(1, noise.usualCount()));
-    return Math.max(Math.max(1.5 * quantum, REST_SIGMAS * block), LEAST_BAND_TURNS / turnsPerUnit);
+  /** Looks at the noise anew; some square roots, so once a block. */
+  private void measure(int readings) {
+    noise.onBlock(readings);
+    noiseNow = noise.noise();
+    double block = noiseNow / Math.sqrt(Math.max(1, noise.usualCount()));
+    band =
+        Math.max(
+            Math.max(1.5 * noise.quantum(), REST_SIGMAS * block), LEAST_BAND_TURNS / turnsPerUnit);
   }
 
   long leastRestNs() {
-    double slow = band() * turnsPerUnit / SLOWEST_TURNS_PER_S;
+    double slow = band * turnsPerUnit / SLOWEST_TURNS_PER_S;
     return (long) (1e9 * Math.max(LEAST_REST_S, Math.min(slow, 2.0)));
   }
 
   private void onBlock(int at) {
-    noise.onBlock(blockCount[at]);
     double mean = blockMean[at];
     switch (state) {
       case UNDECIDED -> undecided(at, mean);
@@ -168,7 +179,6 @@ final class MotionTracker {
     }
     low = Math.min(low, mean);
     high = Math.max(high, mean);
-    double band = band();
     if (high - low > band) {
       startMove(beginNs, beginReading, mean > beginReading ? 1 : -1, at);
     } else if (blockTo[at] - beginNs >= leastRestNs()) {
@@ -192,7 +202,6 @@ final class MotionTracker {
       extreme = mean;
       extremeNs = blockMid(at);
     }
-    double band = band();
     if (sign * (extreme - mean) > band) {
       movements.add(
           new Movement.Move(
@@ -200,20 +209,20 @@ final class MotionTracker {
       startMove(extremeNs, extreme, -sign, at);
       return;
     }
-    long restFrom = stillSince(band);
+    long restFrom = stillSince();
     if (restFrom >= 0 && blockTo[at] - restFrom >= leastRestNs()) {
       double rest = mean(restFrom);
-      if (resumesRest(rest, band)) {
+      if (resumesRest(rest)) {
         Movement.Rest before = (Movement.Rest) movements.remove(movements.size() - 1);
         startRest(restFrom);
         beginNs = before.fromNs();
         return;
       }
-      endMove(restFrom, band, blockTo[at]);
+      endMove(restFrom, blockTo[at]);
     }
   }
 
-  private void endMove(long restFromNs, double band, long nowNs) {
+  private void endMove(long restFromNs, long nowNs) {
     long moveFrom = beginNs;
     double from = beginReading;
     startRest(restFromNs);
@@ -228,7 +237,7 @@ final class MotionTracker {
   }
 
   /** A stir that ended where it began was no move. */
-  private boolean resumesRest(double rest, double band) {
+  private boolean resumesRest(double rest) {
     return !movements.isEmpty()
         && movements.get(movements.size() - 1) instanceof Movement.Rest before
         && before.toNs() == beginNs
@@ -253,7 +262,7 @@ final class MotionTracker {
    * Begin of the longest stretch up to now whose blocks stay within the band, or -1 if it is a
    * single block.
    */
-  private long stillSince(double band) {
+  private long stillSince() {
     double lowest = Double.POSITIVE_INFINITY;
     double highest = Double.NEGATIVE_INFINITY;
     long since = -1;
@@ -320,9 +329,22 @@ final class MotionTracker {
   private void addToRest(int at) {
     restSum += (blockMean[at] - restOrigin) * blockCount[at];
     restCount += blockCount[at];
-    if (blockSquares[at] > 0) {
-      stirredSquares += blockSquares[at];
-      stirredFreedom += blockCount[at] - 1;
+    addStir(at);
+  }
+
+  /** How the readings of a block at rest scatter, of blocks that are not quite constant. */
+  private void addStir(int at) {
+    long run = ring.firstEndingAtOrAfter(blockFrom[at]);
+    double squares = 0;
+    long readings = 0;
+    for (; run < ring.end() && ring.from(run) <= blockTo[at]; run++) {
+      double off = ring.value(run) - blockMean[at];
+      squares += off * off * ring.count(run);
+      readings += ring.count(run);
+    }
+    if (readings > 1 && squares > 0 && readings == blockCount[at]) {
+      stirredSquares += squares;
+      stirredFreedom += readings - 1;
     }
   }
 
@@ -337,7 +359,6 @@ final class MotionTracker {
   }
 
   private void resting(int at, double mean) {
-    double band = band();
     double off = Math.abs(mean - restReading());
     if (off <= band / 2 || (off <= band && !strayed)) {
       strayed = off > band / 2;

@@ -15,15 +15,15 @@ final class OutlineThinner {
   private int size;
   private long spacingNs = 10_000_000;
   private long nextNs = Long.MIN_VALUE;
-  private long lastNs;
-  private double last = Double.NaN;
 
+  /** A reading. Hot: mostly a comparison. */
   void onReading(long now, double value) {
-    lastNs = now;
-    last = value;
-    if (now < nextNs) {
-      return;
+    if (now >= nextNs) {
+      keep(now, value);
     }
+  }
+
+  private void keep(long now, double value) {
     if (size == MOST) {
       for (int i = 0; i < MOST / 2; i++) {
         timeNs[i] = timeNs[2 * i];
@@ -38,7 +38,13 @@ final class OutlineThinner {
     nextNs = now + spacingNs;
   }
 
-  Outline outline() {
+  /**
+   * The outline so far.
+   *
+   * @param lastNs time of the last reading, ns
+   * @param last that reading
+   */
+  Outline outline(long lastNs, double last) {
     List<Outline.Point> points = new ArrayList<>(size + 1);
     for (int i = 0; i < size; i++) {
       points.add(new Outline.Point(timeNs[i], reading[i]));

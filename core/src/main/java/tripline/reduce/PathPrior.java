@@ -27,6 +27,20 @@ final class PathPrior {
 
   private PathPrior() {}
 
+  /**
+   * Variances of the Legendre coefficients of every candidate, for unit speed: {@code
+   * [candidate][coefficient]}, from coefficient 2 on; nothing for the straight line.
+   *
+   * @param halfWidthS half-width of the window, s
+   */
+  static double[][] table(double halfWidthS) {
+    double[][] table = new double[CANDIDATES][FitWindow.TERMS];
+    for (int c = 1; c < CANDIDATES; c++) {
+      variances(c, halfWidthS, table[c]);
+    }
+    return table;
+  }
+
   /** Logarithm of a candidate's share before any evidence. */
   static double logShare(int candidate) {
     return candidate == 0

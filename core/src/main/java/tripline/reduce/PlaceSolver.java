@@ -2,7 +2,9 @@ package tripline.reduce;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,6 +45,7 @@ final class PlaceSolver {
    */
   private static final double NARROWED_EXCESS = 0.4;
 
+  private final Map<Double, double[][]> priors = new HashMap<>();
   private final double quantum;
   private final double gaugedNoise;
   private double noise;
@@ -113,9 +116,9 @@ final class PlaceSolver {
         continue;
       }
       WindowFit fit = fit(spot.windows().get(0), start);
-      int best = best(fit);
-      if (fit.freedom[best] >= ENOUGH_FREEDOM) {
-        variances[count++] = start * start * fit.residual[best] / fit.freedom[best];
+      WindowFit.Misfit left = fit.misfit(best(fit));
+      if (left.freedom() >= ENOUGH_FREEDOM) {
+        variances[count++] = start * start * left.residual() / left.freedom();
       }
     }
     if (count == 0) {
@@ -139,9 +142,9 @@ final class PlaceSolver {
     for (Spot spot : spots) {
       if (!spot.windows().isEmpty() && spot.windows().get(0).kind == FitWindow.Kind.COUNT_EDGES) {
         WindowFit fit = fit(spot.windows().get(0), noise);
-        int best = best(fit);
-        residual += fit.residual[best];
-        freedom += Math.max(0, fit.freedom[best]);
+        WindowFit.Misfit left = fit.misfit(best(fit));
+        residual += left.residual();
+        freedom += Math.max(0, left.freedom());
       }
     }
     return freedom < ENOUGH_FREEDOM ? 1 : Math.sqrt(Math.max(1, residual / freedom));
@@ -150,8 +153,9 @@ final class PlaceSolver {
   private WindowFit fit(FitWindow window, double s) {
     double unit = window.kind == FitWindow.Kind.READINGS ? s : edgeScale;
     double slowest = window.kind == FitWindow.Kind.READINGS ? s : quantum;
+    double[][] table = priors.computeIfAbsent(window.halfWidthS, PathPrior::table);
     return new WindowFit(
-        window, unit, Math.max(Math.abs(window.meanSpeed()), slowest / window.halfWidthS));
+        window, table, unit, Math.max(Math.abs(window.meanSpeed()), slowest / window.halfWidthS));
   }
 
   private static int best(WindowFit fit) {
@@ -200,9 +204,18 @@ final class PlaceSolver {
   }
 
   private static boolean misfit(WindowFit fit) {
-    int best = best(fit);
-    double freedom = Math.max(1, fit.freedom[best]);
-    return fit.residual[best] > freedom + MISFIT_SIGMAS * Math.sqrt(2 * freedom);
+    return excess(fit) > 1;
+  }
+
+  /**
+   * How much more the best candidate leaves than noise explains, in variances; 1 where it is not
+   * beyond doubt.
+   */
+  private static double excess(WindowFit fit) {
+    WindowFit.Misfit left = fit.misfit(best(fit));
+    double freedom = Math.max(1, left.freedom());
+    boolean beyond = left.residual() > freedom + MISFIT_SIGMAS * Math.sqrt(2 * freedom);
+    return beyond ? left.residual() / freedom : 1;
   }
 
   private Place fallback(Spot spot) {
@@ -230,10 +243,7 @@ final class PlaceSolver {
       variance += weight[c] * (fit.variance[c] + off * off);
       speedVariance += weight[c] * (fit.speedVariance[c] + speedOff * speedOff);
     }
-    int best = best(fit);
-    double excess =
-        Math.max(1, misfit(fit) ? fit.residual[best] / Math.max(1, fit.freedom[best]) : 1);
-    double u = Math.sqrt(variance * excess * (1 + unmodelled(fit, weight[0])));
+    double u = Math.sqrt(variance * excess(fit) * (1 + unmodelled(fit, weight[0])));
     double fitted = value + fit.window.origin;
     if (fit.window.kind == FitWindow.Kind.COUNT_EDGES && offCount(fitted, u, fit.window.nearest)) {
       return new Place(

@@ -48,7 +48,7 @@ final class PositionTrack {
     this.rows = rows;
     this.unwrapper = new Unwrapper(settings.modulus().orElse(Double.NaN));
     this.noise = new NoiseGauge(settings.quantum());
-    this.motion = new MotionTracker(settings.turnsPerUnit(), noise);
+    this.motion = new MotionTracker(settings.turnsPerUnit(), noise, ring);
     this.gaps = new GapLog(rhythm, Loss.What.POSITION, noise, () -> !writesChangesOnly());
     this.slips = new SlipWatch(ring, rhythm, noise, settings.turnsPerUnit());
     this.freezes = new FreezeWatch(ring, settings.turnsPerUnit());
@@ -66,11 +66,11 @@ final class PositionTrack {
       onNext(timeNs, reading);
     } else {
       heldSinceNs = timeNs;
+      ring.add(timeNs, reading);
     }
     count++;
     lastNs = timeNs;
     last = reading;
-    ring.add(timeNs, reading);
     noise.onReading(timeNs, reading);
     motion.onReading(timeNs, reading);
     outline.onReading(timeNs, reading);
@@ -84,8 +84,14 @@ final class PositionTrack {
     }
     if (reading == last) {
       repeats++;
-      return;
+      ring.repeat(timeNs);
+    } else {
+      onStep(timeNs, reading, distanceNs);
+      ring.add(timeNs, reading);
     }
+  }
+
+  private void onStep(long timeNs, double reading, long distanceNs) {
     if (lastNs - heldSinceNs >= FreezeWatch.LEAST_NS) {
       freezes.onHeld(reading - last);
     }
@@ -94,6 +100,11 @@ final class PositionTrack {
     if (distanceNs > SHORT_SILENCE_NS && writesChangesOnly()) {
       holdOverSilence(timeNs, reading);
     }
+  }
+
+  /** What need not be done with every reading. */
+  void doChores() {
+    gaps.learn();
   }
 
   private boolean writesChangesOnly() {
@@ -147,7 +158,7 @@ final class PositionTrack {
   }
 
   Outline outline() {
-    return outline.outline();
+    return outline.outline(lastNs, last);
   }
 
   /** Moves and rests, as if the recording ended at {@code endNs}. */

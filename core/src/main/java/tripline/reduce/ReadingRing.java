@@ -15,22 +15,21 @@ final class ReadingRing {
   private final int[] count = new int[CAPACITY];
   private long pushed;
 
-  /** Takes a reading that follows the one before it without a break. */
+  /** Takes a reading that differs from the one before it. */
   void add(long timeNs, double reading) {
-    if (pushed > 0) {
-      int last = (int) (pushed - 1) & MASK;
-      if (value[last] == reading) {
-        to[last] = timeNs;
-        count[last]++;
-        return;
-      }
-    }
     int at = (int) pushed & MASK;
     from[at] = timeNs;
     to[at] = timeNs;
     value[at] = reading;
     count[at] = 1;
     pushed++;
+  }
+
+  /** Takes a reading equal to the one before it. */
+  void repeat(long timeNs) {
+    int last = (int) (pushed - 1) & MASK;
+    to[last] = timeNs;
+    count[last]++;
   }
 
   /**

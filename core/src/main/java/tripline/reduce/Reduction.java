@@ -16,6 +16,9 @@ public final class Reduction implements SampleSink {
   /** A logger that writes only changes repeats itself less often than in one row of so many. */
   private static final int REPEATING_SHARE = 50;
 
+  /** Chores are done this often at least, ns of the recording. */
+  private static final long CHORES_NS = 25_000_000;
+
   private final ReductionSettings settings;
   private final Rhythm rhythm = new Rhythm();
   private final PositionTrack positions;
@@ -26,9 +29,11 @@ public final class Reduction implements SampleSink {
 
   private boolean started;
   private long firstNs;
-  private long lastNs;
+  private long lastOtherNs = Long.MIN_VALUE;
   private long rows;
-  private long lastRowNs;
+  private long lastRowNs = Long.MIN_VALUE;
+  private long stampBeforeNs;
+  private long nextChoreNs = Long.MIN_VALUE;
   private long knownAtStamp;
   private boolean readingAtStamp;
   private long repeatedStamps;
@@ -46,47 +51,60 @@ public final class Reduction implements SampleSink {
   @Override
   public void onRow(long timeNs, double reading, long known, long closed) {
     boolean read = !Double.isNaN(reading);
-    if (rows == 0 || timeNs != lastRowNs) {
+    if (timeNs != lastRowNs || rows == 0) {
       onNewStamp(timeNs, reading);
-    } else if ((known & knownAtStamp) != 0 || (read && readingAtStamp)) {
-      onRepeat(timeNs);
+      knownAtStamp = known;
+      readingAtStamp = read;
+    } else {
+      onSameStamp(timeNs, read, known);
     }
-    knownAtStamp |= known;
-    readingAtStamp |= read;
     rows++;
     if (read) {
       positions.onReading(timeNs, reading);
     }
-    bursts.onRow(timeNs, known, closed);
-    spots.onTime(timeNs);
+    bursts.onRow(timeNs, stampBeforeNs, known, closed);
+    if (timeNs >= nextChoreNs) {
+      doChores(timeNs);
+    }
   }
 
   private void onNewStamp(long timeNs, double reading) {
-    if (rows > 0) {
+    if (rows == 0) {
+      begin(timeNs);
+      stampBeforeNs = timeNs;
+    } else {
+      stampBeforeNs = lastRowNs;
       rhythm.add(timeNs - lastRowNs);
       gaps.onDistance(lastRowNs, timeNs, positions.last(), reading);
     }
-    see(timeNs);
     lastRowNs = timeNs;
-    knownAtStamp = 0;
-    readingAtStamp = false;
   }
 
   /**
    * Rows of one stamp that carry different cells are one moment; the same cell twice is a repeat.
    */
-  private void onRepeat(long timeNs) {
-    if (repeatedStamps == 0) {
-      firstRepeatNs = timeNs;
+  private void onSameStamp(long timeNs, boolean read, long known) {
+    if ((known & knownAtStamp) != 0 || (read && readingAtStamp)) {
+      firstRepeatNs = repeatedStamps == 0 ? timeNs : firstRepeatNs;
+      repeatedStamps++;
     }
-    repeatedStamps++;
+    knownAtStamp |= known;
+    readingAtStamp |= read;
+  }
+
+  /** What need not be done with every sample. */
+  private void doChores(long timeNs) {
+    gaps.learn();
+    positions.doChores();
+    spots.onTime(timeNs);
+    nextChoreNs = Math.min(timeNs + CHORES_NS, spots.nextReadyNs());
   }
 
   @Override
   public void onEdge(long timeNs, long resolutionNs, int channel, ContactState state) {
     see(timeNs);
     bursts.onEdge(timeNs, resolutionNs, channel, state);
-    spots.onTime(timeNs);
+    doChores(timeNs);
   }
 
   @Override
@@ -94,7 +112,7 @@ public final class Reduction implements SampleSink {
     see(timeNs);
     bursts.onTime(timeNs);
     spots.await(new Happening.Marked(timeNs, mark, text));
-    spots.onTime(timeNs);
+    doChores(timeNs);
   }
 
   @Override
@@ -117,16 +135,26 @@ public final class Reduction implements SampleSink {
     return REPEATING_SHARE * Math.max(bursts.repeats(), positions.repeats()) > rows;
   }
 
-  private void see(long timeNs) {
+  private void begin(long timeNs) {
     if (!started) {
       started = true;
       firstNs = timeNs;
     }
-    lastNs = timeNs;
+  }
+
+  /** A stamp that is no row's. */
+  private void see(long timeNs) {
+    begin(timeNs);
+    lastOtherNs = timeNs;
+  }
+
+  private long lastNs() {
+    return Math.max(lastRowNs, lastOtherNs);
   }
 
   /** The trace as if the recording ended now. */
   public Trace finish() {
+    long lastNs = lastNs();
     bursts.onTime(lastNs);
     List<SpotLog.Placed> all = spots.all();
     PlaceSolver solver = new PlaceSolver(positions.noise());
@@ -152,7 +180,7 @@ public final class Reduction implements SampleSink {
     return new Trace(
         settings.channels(),
         firstNs,
-        lastNs,
+        started ? lastNs : 0,
         rows,
         positions.count(),
         Math.sqrt(Math.max(0, noise * noise - quantum * quantum / 12)),

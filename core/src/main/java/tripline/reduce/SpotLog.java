@@ -58,7 +58,12 @@ final class SpotLog {
     return happening.atNs() + skewNs;
   }
 
-  /** Cuts the windows of what lies far enough back. Cheap where nothing is due. */
+  /** When something will be due, ns; {@link Long#MAX_VALUE} where nothing is waiting. */
+  long nextReadyNs() {
+    return nextReadyNs;
+  }
+
+  /** Cuts the windows of what lies far enough back. */
   void onTime(long nowNs) {
     if (nowNs >= nextReadyNs) {
       cutReady(nowNs);

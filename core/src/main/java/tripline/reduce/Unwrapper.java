@@ -6,6 +6,7 @@ package tripline.reduce;
  */
 final class Unwrapper {
   private final double modulus;
+  private final boolean wraps;
   private double offset;
   private double last = Double.NaN;
 
@@ -14,10 +15,11 @@ final class Unwrapper {
    */
   Unwrapper(double modulus) {
     this.modulus = modulus;
+    this.wraps = !Double.isNaN(modulus);
   }
 
   double unwrap(double reading) {
-    if (Double.isNaN(modulus)) {
+    if (!wraps) {
       return reading;
     }
     if (!Double.isNaN(last)) {

@@ -25,9 +25,18 @@ final class WindowCutter {
   private static final int FEW_READINGS_A_COUNT = 3;
   private static final int MOST_RUN_POINTS = 16;
 
+  /** Slices that readings are gathered into where there are several times as many. */
+  private static final int SLICES_PER_S = 48;
+
+  private static final int LEAST_SLICES = 24;
+
+  private static final int READINGS_A_SLICE = 4;
+
   private final ReadingRing ring;
   private final NoiseGauge gauge;
   private final Rhythm rows;
+
+  private final double[][] usualPriors = PathPrior.table(EDGE_HALF_WIDTHS_S[0]);
 
   WindowCutter(ReadingRing ring, NoiseGauge gauge, Rhythm rows) {
     this.ring = ring;
@@ -61,10 +70,35 @@ final class WindowCutter {
     long run = ring.firstEndingAtOrAfter(from);
     double origin = run < ring.end() ? ring.value(run) : 0;
     FitWindow window = new FitWindow(FitWindow.Kind.READINGS, halfWidthS, origin);
+    int most = Math.max(LEAST_SLICES, (int) (SLICES_PER_S * 2 * halfWidthS));
+    boolean many = readings(from, to) / READINGS_A_SLICE >= most;
+    Slices slices = new Slices(window, most);
     for (; run < ring.end() && ring.from(run) <= to; run++) {
-      addRun(window, run, from, to, centreNs, h);
+      if (many && ring.count(run) <= READINGS_A_SLICE) {
+        addTo(slices, run, from, to, centreNs, h);
+      } else {
+        addRun(window, run, from, to, centreNs, h);
+      }
     }
+    slices.flush();
     return window;
+  }
+
+  /** About how many readings lie in a stretch of time, runs counted once. */
+  private long readings(long from, long to) {
+    return ring.firstEndingAtOrAfter(to) - ring.firstEndingAtOrAfter(from);
+  }
+
+  private void addTo(Slices slices, long run, long from, long to, long centreNs, long h) {
+    long begin = ring.from(run);
+    int count = ring.count(run);
+    double step = count == 1 ? 0 : (double) (ring.to(run) - begin) / (count - 1);
+    for (int i = 0; i < count; i++) {
+      double at = begin - centreNs + i * step;
+      if (at >= from - centreNs && at <= to - centreNs) {
+        slices.add(at / h, ring.value(run));
+      }
+    }
   }
 
   private void addRun(FitWindow window, long run, long from, long to, long centreNs, long h) {
@@ -118,10 +152,8 @@ final class WindowCutter {
     FitWindow window = readings(centreNs, EDGE_HALF_WIDTHS_S[0]);
     double speed = window.meanSpeed();
     double scale = Math.max(Math.abs(speed), quantum);
-    WindowFit fit = new WindowFit(window, quantum / 3, scale);
-    int free = PathPrior.CANDIDATES - 1;
-    double freedom = Math.max(1, fit.freedom[free]);
-    double spread = quantum / 3 * Math.sqrt(fit.residual[free] / freedom);
+    WindowFit.Misfit free = WindowFit.leastBound(window, usualPriors, quantum / 3, scale);
+    double spread = quantum / 3 * Math.sqrt(free.residual() / Math.max(1, free.freedom()));
     return spread < FINE_NOISE * quantum;
   }
 

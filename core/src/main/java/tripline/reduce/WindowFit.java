@@ -2,7 +2,7 @@ package tripline.reduce;
 
 /**
  * Fits of one {@link FitWindow} under every candidate of {@link PathPrior}: evidence, position and
- * speed at the centre with their variances, residual.
+ * speed at the centre with their variances.
  */
 final class WindowFit {
   private static final int N = FitWindow.TERMS;
@@ -13,8 +13,9 @@ final class WindowFit {
   final double[] variance = new double[PathPrior.CANDIDATES];
   final double[] speed = new double[PathPrior.CANDIDATES];
   final double[] speedVariance = new double[PathPrior.CANDIDATES];
-  final double[] residual = new double[PathPrior.CANDIDATES];
-  final double[] freedom = new double[PathPrior.CANDIDATES];
+  private final double[][] priors;
+  private final double noise;
+  private final double scale;
 
   private static final double[] AT = new double[N];
   private static final double[] SLOPE = new double[N];
@@ -25,33 +26,67 @@ final class WindowFit {
   }
 
   /**
+   * Fits every candidate.
+   *
+   * @param priors {@link PathPrior#table} of the window's half-width
    * @param noise standard deviation of an observation of weight one
    * @param scale speed the ripple is relative to, reading units per second
    */
-  WindowFit(FitWindow window, double noise, double scale) {
+  WindowFit(FitWindow window, double[][] priors, double noise, double scale) {
+    this(window, priors, noise, scale, 0);
+  }
+
+  private WindowFit(
+      FitWindow window, double[][] priors, double noise, double scale, int firstCandidate) {
     this.window = window;
-    double[] prior = new double[N];
+    this.priors = priors;
+    this.noise = noise;
+    this.scale = scale;
     double[][] l = new double[N][N];
     double[] m = new double[N];
     double[] q = new double[N];
-    for (int c = 0; c < PathPrior.CANDIDATES; c++) {
-      int n = c == 0 ? 2 : N;
-      if (c > 0) {
-        PathPrior.variances(c, window.halfWidthS, prior);
-      }
-      solve(c, n, noise, scale * scale, prior, l, m, q);
+    for (int c = firstCandidate; c < PathPrior.CANDIDATES; c++) {
+      solve(c, l, m, q);
     }
   }
 
-  private void solve(
-      int c,
-      int n,
-      double noise,
-      double scale2,
-      double[] prior,
-      double[][] l,
-      double[] m,
-      double[] q) {
+  /** Fits the least bound candidate only. */
+  static Misfit leastBound(FitWindow window, double[][] priors, double noise, double scale) {
+    int last = PathPrior.CANDIDATES - 1;
+    return new WindowFit(window, priors, noise, scale, last).misfit(last);
+  }
+
+  /**
+   * How well a candidate meets the observations.
+   *
+   * @param residual weighted sum of squares of what it leaves, in variances
+   * @param freedom observations less the coefficients that they, not the prior, decide
+   */
+  record Misfit(double residual, double freedom) {}
+
+  /** Solves a candidate once more and looks at what it leaves. */
+  Misfit misfit(int candidate) {
+    double[][] l = new double[N][N];
+    double[] m = new double[N];
+    double[] q = new double[N];
+    if (!solve(candidate, l, m, q)) {
+      return new Misfit(0, 0);
+    }
+    int n = terms(candidate);
+    double s2 = noise * noise;
+    double share = priorShare(l, priors[candidate], scale * scale, s2, q, n);
+    return new Misfit(residual(m, n) / s2, window.observations - n + share);
+  }
+
+  private static int terms(int candidate) {
+    return candidate == 0 ? 2 : N;
+  }
+
+  /** Whether the candidate could be fitted. */
+  private boolean solve(int c, double[][] l, double[] m, double[] q) {
+    int n = terms(c);
+    double[] prior = priors[c];
+    double scale2 = scale * scale;
     double s2 = noise * noise;
     double logPrior = 0;
     for (int i = 0; i < n; i++) {
@@ -68,7 +103,7 @@ final class WindowFit {
     double logDeterminant = Cholesky.decompose(l, n);
     if (Double.isNaN(logDeterminant)) {
       logEvidence[c] = Double.NEGATIVE_INFINITY;
-      return;
+      return false;
     }
     double bm = 0;
     Cholesky.forward(l, m, n);
@@ -88,8 +123,7 @@ final class WindowFit {
     speed[c] = dot(SLOPE, m, n) / window.halfWidthS;
     variance[c] = quadratic(l, AT, q, n);
     speedVariance[c] = quadratic(l, SLOPE, q, n) / (window.halfWidthS * window.halfWidthS);
-    residual[c] = residual(m, n) / s2;
-    freedom[c] = window.observations - n + priorShare(l, prior, scale2, s2, q, n);
+    return true;
   }
 
   /** How many of the coefficients the prior, not the data, decides. */

@@ -78,6 +78,19 @@ class LegendreTest {
     }
   }
 
+  /** Legendre's equation: (1 - x^2) P'' = 2 x P' - n (n + 1) P (Abramowitz and Stegun 8.1.1). */
+  @Test
+  void curvaturesMeetLegendresEquation() {
+    for (double x : new double[] {-1, -0.8, 0, 0.3, 0.95}) {
+      double[] curvatures = new double[N];
+      Legendre.curvatures(slopes(x), curvatures, N);
+      for (int n = 0; n < N; n++) {
+        assertThat((1 - x * x) * curvatures[n])
+            .isCloseTo(2 * x * slopes(x)[n] - n * (n + 1) * values(x)[n], within(1e-10));
+      }
+    }
+  }
+
   /**
    * Integral of P_m P_n over [-1, 1] is 2 / (2n + 1) for m = n, else 0 (Abramowitz and Stegun
    * 8.14.11, .13).

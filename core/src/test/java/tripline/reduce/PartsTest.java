@@ -85,11 +85,11 @@ class PartsTest {
   @Test
   void outlineStaysBoundedAndKeepsBothEnds() {
     OutlineThinner thinner = new OutlineThinner();
-    assertThat(thinner.outline().points()).isEmpty();
+    assertThat(thinner.outline(0, Double.NaN).points()).isEmpty();
     for (int k = 0; k <= 1_000_000; k++) {
       thinner.onReading(k * 1_000_000L, k);
     }
-    List<Outline.Point> points = thinner.outline().points();
+    List<Outline.Point> points = thinner.outline(1_000_000_000_000L, 1_000_000).points();
     assertThat(points.size()).isBetween(OutlineThinner.MOST / 2, OutlineThinner.MOST + 1);
     assertThat(points.get(0)).isEqualTo(new Outline.Point(0, 0));
     assertThat(points.get(points.size() - 1))
@@ -150,7 +150,7 @@ class PartsTest {
     ReadingRing ring = new ReadingRing();
     assertThat(ring.firstEndingAtOrAfter(0)).isEqualTo(ring.end());
     ring.add(10, 1);
-    ring.add(20, 1);
+    ring.repeat(20);
     ring.hold(29, 9);
     ring.add(30, 2);
     assertThat(ring.end()).isEqualTo(2);
