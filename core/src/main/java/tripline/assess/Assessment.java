@@ -9,9 +9,11 @@ import tripline.job.JobSheet;
  * A development, judged setting by setting: the evidence that findings are looked for in.
  *
  * @param development what was seen
+ * @param trust whether the position readings can be relied on
  * @param settings every setting judged, in order; the last counts, the others are as found
  */
-public record Assessment(Development development, List<SettingJudgement> settings) {
+public record Assessment(
+    Development development, ReadingTrust trust, List<SettingJudgement> settings) {
 
   public Assessment {
     settings = List.copyOf(settings);
@@ -20,10 +22,12 @@ public record Assessment(Development development, List<SettingJudgement> setting
   /** Judges every setting of a development. */
   public static Assessment of(Development development) {
     List<TripTarget> targets = Targets.of(development.sheet(), development.coordinate());
+    ReadingTrust trust = ReadingTrust.of(development, targets);
     return new Assessment(
         development,
+        trust,
         IntStream.rangeClosed(0, Math.max(0, development.judged()))
-            .mapToObj(setting -> Judge.of(development, targets, setting))
+            .mapToObj(setting -> Judge.of(development, targets, trust, setting))
             .toList());
   }
 

@@ -20,7 +20,7 @@ import tripline.measure.Limits;
  * @param closing trip point while closing, pooled
  * @param deviation from the target on the judged approach, turns, + toward open; empty where it was
  *     not exercised or the stop is not known
- * @param decision guard-banded
+ * @param decision guard-banded; undecided where the readings cannot be relied on
  * @param probability of conformity, 0 to 1
  * @param differential opening minus closing trip point, turns; its common parts cancel
  * @param silent full strokes over which no contact of the cam changed
@@ -36,16 +36,17 @@ public record CamJudgement(
     Optional<Estimate> differential,
     List<Stroke> silent) {
 
-  static CamJudgement of(TripTarget target, Optional<ContactSeen> reference, List<Stroke> silent) {
+  static CamJudgement of(
+      TripTarget target, Optional<ContactSeen> reference, List<Stroke> silent, ReadingTrust trust) {
     Optional<Track> track = reference.flatMap(r -> r.track(target.edge()));
     Optional<Pooled> opening = track.flatMap(t -> t.pooled(Direction.OPENING));
     Optional<Pooled> closing = track.flatMap(t -> t.pooled(Direction.CLOSING));
     Optional<Pooled> judged = target.from().approach() == Direction.OPENING ? opening : closing;
     Optional<Estimate> deviation = judged.flatMap(p -> target.deviation(p.mean()));
     Optional<Limits> limits = target.limits();
-    Decision decision = silent.isEmpty() ? Decision.UNDECIDED : Decision.REJECT;
+    Decision decision = silent.isEmpty() || !trust.holds() ? Decision.UNDECIDED : Decision.REJECT;
     OptionalDouble probability = OptionalDouble.empty();
-    if (deviation.isPresent() && limits.isPresent()) {
+    if (deviation.isPresent() && limits.isPresent() && trust.holds()) {
       Estimate off = deviation.orElseThrow();
       decision = silent.isEmpty() ? Conformity.decide(off, limits.orElseThrow()) : Decision.REJECT;
       probability = OptionalDouble.of(Conformity.probability(off, limits.orElseThrow()));

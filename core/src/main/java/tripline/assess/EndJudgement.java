@@ -54,7 +54,8 @@ public record EndJudgement(
       EndSetting setting,
       Optional<ContactSeen> limit,
       Optional<Estimate> stop,
-      List<Stroke> powered) {
+      List<Stroke> powered,
+      ReadingTrust trust) {
     Optional<Estimate> change =
         limit
             .flatMap(l -> l.tracks().stream().findFirst().flatMap(t -> t.pooled(end.approach())))
@@ -62,11 +63,15 @@ public record EndJudgement(
     Optional<Estimate> backoff = change.flatMap(x -> stop.map(s -> toStop(end, s, x)));
     Limits limits = Limits.around(setting.backoffTurns(), setting.toleranceTurns());
     Decision backoffDecision =
-        backoff.map(b -> Conformity.decide(b, limits)).orElse(Decision.UNDECIDED);
+        backoff
+            .filter(b -> trust.holds())
+            .map(b -> Conformity.decide(b, limits))
+            .orElse(Decision.UNDECIDED);
     Optional<Stroke> worst = worst(end, setting, stop, powered);
     Optional<Estimate> margin = worst.flatMap(w -> margin(end, setting, stop, w));
     Limits positive = Limits.atLeast(0);
-    Optional<Decision> marginDecision = margin.map(m -> Conformity.decide(m, positive));
+    Optional<Decision> marginDecision =
+        margin.map(m -> trust.holds() ? Conformity.decide(m, positive) : Decision.UNDECIDED);
     boolean onTorque =
         setting.seat() == Seat.LIMIT
             && powered.stream().anyMatch(s -> s.stoppedBy() == StoppedBy.TORQUE);

@@ -23,12 +23,15 @@ final class Judge {
   private final Development development;
   private final JobSheet sheet;
   private final int setting;
+  private final ReadingTrust trust;
   private final List<TripTarget> targets;
   private final Wiring wiring;
   private final List<ContactSeen> contacts;
   private final List<List<Missed>> missed;
 
-  private Judge(Development development, List<TripTarget> targets, int setting) {
+  private Judge(
+      Development development, List<TripTarget> targets, ReadingTrust trust, int setting) {
+    this.trust = trust;
     this.development = development;
     this.sheet = development.sheet();
     this.setting = setting;
@@ -46,8 +49,9 @@ final class Judge {
     this.missed = contacts.stream().map(passings::missed).toList();
   }
 
-  static SettingJudgement of(Development development, List<TripTarget> targets, int setting) {
-    return new Judge(development, targets, setting).judge();
+  static SettingJudgement of(
+      Development development, List<TripTarget> targets, ReadingTrust trust, int setting) {
+    return new Judge(development, targets, trust, setting).judge();
   }
 
   private static List<ChartLine> lines(JobSheet sheet, List<TripTarget> targets) {
@@ -85,7 +89,7 @@ final class Judge {
         mine.stream()
             .filter(c -> c.track(target.edge()).filter(t -> !t.crossings().isEmpty()).isPresent())
             .min(limitFirst.thenComparing(ContactSeen::index));
-    return CamJudgement.of(target, reference, silent(mine));
+    return CamJudgement.of(target, reference, silent(mine), trust);
   }
 
   private List<Stroke> silent(List<ContactSeen> mine) {
@@ -116,7 +120,9 @@ final class Judge {
         away,
         settling.worstS(),
         settling.certainS(),
-        wrong ? Decision.REJECT : exercised ? Decision.ACCEPT : Decision.UNDECIDED);
+        wrong && trust.holds()
+            ? Decision.REJECT
+            : exercised && trust.holds() ? Decision.ACCEPT : Decision.UNDECIDED);
   }
 
   private Optional<Contact> exchangedWith(int index) {
@@ -134,7 +140,7 @@ final class Judge {
     return contacts.stream()
         .filter(c -> c.sense() == ContactSeen.Sense.AS_CHARTED)
         .filter(c -> line.oppositeOf(wiring.lines().get(c.index())))
-        .flatMap(c -> Overlap.between(seen, c).stream())
+        .flatMap(c -> Overlap.between(seen, c, new Flutter(development)).stream())
         .toList();
   }
 
@@ -172,7 +178,8 @@ final class Judge {
         sheet.end(end),
         limit,
         Targets.stop(development.coordinate(), sheet, end),
-        development.strokes().stream().filter(s -> cameTo(end, s, limit)).toList());
+        development.strokes().stream().filter(s -> cameTo(end, s, limit)).toList(),
+        trust);
   }
 
   /**

@@ -2,7 +2,9 @@ package tripline.assess;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import tripline.develop.Stroke;
+import tripline.job.Direction;
 import tripline.reduce.Change;
 import tripline.sample.ContactState;
 
@@ -27,38 +29,56 @@ public record Overlap(
 
   /**
    * Overlaps between two opposite contacts that are beyond doubt: the make had been seen at a time
-   * at which the break was still seen closed. Brackets that touch or meet prove nothing.
+   * at which the break was still seen closed, for longer than either of them took to settle (the
+   * first edges of a burst may fall between samples), and in most of the passages that way: a
+   * contact that chatters meets its opposite now and then. Brackets that touch or meet prove
+   * nothing.
    */
-  static List<Overlap> between(ContactSeen a, ContactSeen b) {
+  static List<Overlap> between(ContactSeen a, ContactSeen b, Flutter flutter) {
     List<Overlap> all = new ArrayList<>();
     for (Track track : a.tracks()) {
-      for (Crossing one : track.crossings()) {
-        b.track(track.edge()).stream()
-            .flatMap(t -> t.crossings().stream())
-            .filter(other -> other.stroke().equals(one.stroke()))
-            .forEach(other -> add(a, one, b, other, all));
+      for (Direction direction : Direction.values()) {
+        List<Overlap> seen = new ArrayList<>();
+        int passages = 0;
+        for (Crossing one : track.toward(direction)) {
+          Optional<Crossing> other = inStroke(b, track.edge(), one.stroke());
+          if (other.isPresent()) {
+            passages++;
+            of(a, one, b, other.orElseThrow(), flutter).ifPresent(seen::add);
+          }
+        }
+        if (2 * seen.size() > passages) {
+          all.addAll(seen);
+        }
       }
     }
     return all;
   }
 
-  private static void add(
-      ContactSeen a, Crossing one, ContactSeen b, Crossing other, List<Overlap> all) {
+  private static Optional<Crossing> inStroke(ContactSeen contact, Edge edge, Stroke stroke) {
+    return contact.track(edge).stream()
+        .flatMap(t -> t.crossings().stream())
+        .filter(c -> c.stroke().equals(stroke))
+        .findFirst();
+  }
+
+  private static Optional<Overlap> of(
+      ContactSeen a, Crossing one, ContactSeen b, Crossing other, Flutter flutter) {
     boolean oneBreaks = one.trip().to() == ContactState.OPEN;
     if (oneBreaks == (other.trip().to() == ContactState.OPEN)) {
-      return;
+      return Optional.empty();
     }
     Crossing broke = oneBreaks ? one : other;
     Crossing made = oneBreaks ? other : one;
     Change late = broke.trip().change();
     Change soon = made.trip().change();
-    if (soon.afterNs() > late.beforeNs()) {
-      return;
+    long certain = late.beforeNs() - soon.afterNs();
+    if (certain <= flutter.lengthNs(broke.trip()) + flutter.lengthNs(made.trip())) {
+      return Optional.empty();
     }
     double turns = Math.abs(broke.x().value() - made.x().value());
     double whole = Math.max(1, late.timeNs() - soon.timeNs());
-    double certain = late.beforeNs() - soon.afterNs();
-    all.add(
+    return Optional.of(
         new Overlap(
             oneBreaks ? a : b,
             oneBreaks ? b : a,

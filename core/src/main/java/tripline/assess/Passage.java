@@ -1,7 +1,6 @@
 package tripline.assess;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
 import tripline.develop.Stroke;
@@ -42,9 +41,15 @@ public record Passage(Stroke stroke, List<Trip> changes, List<Blip> blips) {
    * @param edges how many trip points the channel's cam has
    */
   static Passage of(Stroke stroke, List<Trip> trips, int edges) {
-    List<Trip> left = new ArrayList<>(trips);
-    left.sort(Comparator.comparingDouble(Trip::timeS));
+    List<Trip> left = new ArrayList<>();
     List<Blip> blips = new ArrayList<>();
+    for (Burst burst : Burst.of(trips)) {
+      if (burst.changes()) {
+        left.add(burst.first());
+      } else {
+        blips.add(new Blip(burst.first(), burst.last()));
+      }
+    }
     while (left.size() > edges) {
       int at = shortest(left);
       if (at < 0 || left.get(at + 1).timeS() - left.get(at).timeS() > LONGEST_BLIP_S) {

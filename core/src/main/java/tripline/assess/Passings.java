@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import tripline.develop.Development;
 import tripline.develop.Stroke;
+import tripline.job.Direction;
 import tripline.sample.ContactState;
 
 /** Finds the strokes in which a contact should have changed and did not. */
@@ -61,12 +62,21 @@ final class Passings {
         .count();
   }
 
-  /** Where no contact of the cam shows its place, only a full stroke is certain to have passed. */
+  /**
+   * A stroke that begins between a cam's two trip points, the one for each direction, need not
+   * change it: it must be clear of both. Where no contact of the cam shows its place, only a full
+   * stroke is certain to have passed.
+   */
   private boolean passes(TripTarget target, Passage passage) {
-    Optional<CamPlace> place = CamPlace.of(target, contacts, passage.stroke().direction());
-    boolean clear = place.filter(p -> passage.passes(p.x(), p.clearanceTurns())).isPresent();
-    boolean shown = place.filter(p -> p.known() == CamPlace.By.CHANGES).isPresent();
+    Optional<CamPlace> there = CamPlace.of(target, contacts, Direction.OPENING);
+    Optional<CamPlace> back = CamPlace.of(target, contacts, Direction.CLOSING);
+    boolean clear = clear(there, passage) && clear(back, passage);
+    boolean shown = there.filter(p -> p.known() == CamPlace.By.CHANGES).isPresent();
     return clear || (!shown && passage.stroke().full());
+  }
+
+  private static boolean clear(Optional<CamPlace> place, Passage passage) {
+    return place.filter(p -> passage.passes(p.x(), p.clearanceTurns())).isPresent();
   }
 
   private boolean lossWithin(Stroke stroke) {

@@ -2,8 +2,6 @@ package tripline.assess;
 
 import java.util.OptionalDouble;
 import tripline.develop.Development;
-import tripline.develop.Trip;
-import tripline.reduce.Change;
 
 /**
  * How long a channel's changes took to settle.
@@ -15,11 +13,11 @@ record Settling(OptionalDouble worstS, double certainS) {
   static Settling of(Development development, int setting, int channel) {
     double worst = -1;
     double certain = 0;
-    for (Trip trip : development.trips(channel, setting)) {
-      Change change = trip.change();
-      long burst = change.settledNs() - change.afterNs();
-      worst = Math.max(worst, burst * 1e-9);
-      certain = Math.max(certain, (burst - change.gapNs()) * 1e-9);
+    Flutter flutter = new Flutter(development);
+    for (Burst burst : Burst.of(development.trips(channel, setting))) {
+      long lengthNs = flutter.lengthNs(burst);
+      worst = Math.max(worst, lengthNs * 1e-9);
+      certain = Math.max(certain, (lengthNs - burst.first().change().gapNs()) * 1e-9);
     }
     return new Settling(worst < 0 ? OptionalDouble.empty() : OptionalDouble.of(worst), certain);
   }

@@ -32,14 +32,21 @@ final class Explanations {
       EnumSet.of(
           Code.CAM_EARLY,
           Code.CAM_LATE,
+          Code.CONTACTS_EXCHANGED,
           Code.CONTACT_OFF_CAM,
+          Code.CONTACT_INTERMITTENT,
           Code.TRIP_DRIFT,
           Code.TRIP_SCATTER,
           Code.DIFFERENTIAL_LARGE,
           Code.LOST_MOTION_LARGE,
           Code.COAST_REACHES_STOP,
           Code.BYPASS_SHORT,
-          Code.SPAN_OFF);
+          Code.SPAN_OFF,
+          Code.RECORDING_APART,
+          Code.CAM_SILENT,
+          Code.CONTACT_STUCK_OPEN,
+          Code.CONTACT_STUCK_CLOSED,
+          Code.LAMPS_WRONG);
 
   /** The table, with its reasons. */
   static final List<Rule> RULES =
@@ -100,20 +107,30 @@ final class Explanations {
               Relation.CREPT_OUT,
               "a trip point that crept out of its tolerance was set right and did not stay"),
           new Rule(
-              EnumSet.of(Code.POSITION_SLIP),
+              EnumSet.of(Code.CONTACT_CHATTER),
+              EnumSet.of(Code.TRIP_SCATTER),
+              Relation.SAME_CAM,
+              "the first edge of a long burst falls here and there"),
+          new Rule(
+              EnumSet.of(Code.COAST_REACHES_STOP),
+              EnumSet.of(Code.STROKE_TIME_OFF),
+              Relation.ANY,
+              "what runs on so far takes long to stand still"),
+          new Rule(
+              EnumSet.of(Code.POSITION_SLIP, Code.POSITION_FROZEN),
               MEASURED_IN_TRAVEL,
               Relation.ANY,
-              "after a slip the reading no longer says where the valve is"),
+              "where the reading does not follow the valve nothing measured in travel stands"),
           new Rule(
               EnumSet.of(Code.POSITION_FROZEN),
-              MEASURED_IN_TRAVEL,
+              EnumSet.of(Code.CONTACT_MOVED_AT_REST, Code.POSITION_SLIP),
               Relation.ANY,
-              "changes while the reading stands still have no place"),
-          new Rule(
-              EnumSet.of(Code.POSITION_FROZEN),
-              EnumSet.of(Code.CONTACT_MOVED_AT_REST),
-              Relation.SAME_RECORDING,
               "the drive did not stand still, the reading did"),
+          new Rule(
+              EnumSet.of(Code.TIME_REPEATED),
+              EnumSet.of(Code.SAMPLES_LOST),
+              Relation.REPEATS_LEAVE_HOLES,
+              "a row with the stamp of the one before leaves a hole where its own should be"),
           new Rule(
               EnumSet.of(Code.SAMPLES_LOST),
               EnumSet.of(Code.POSITION_GAP),
@@ -164,6 +181,14 @@ final class Explanations {
         double excess =
             Math.abs(effect.figure("deviation").orElse(0)) - effect.figure("tolerance").orElse(0);
         return meet(cause.cams(), effect.cams()) && moved / 2 >= excess;
+      }
+    },
+    /** The same recording, with no more holes than repeats. */
+    REPEATS_LEAVE_HOLES {
+      @Override
+      boolean holds(Finding cause, Finding effect) {
+        return cause.recording().equals(effect.recording())
+            && effect.figure("stretches").orElse(0) <= cause.figure("times").orElse(0);
       }
     },
     /** The cause moved a trip point as far as the drive runs in the time that is too much. */

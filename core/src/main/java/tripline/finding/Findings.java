@@ -37,6 +37,8 @@ public final class Findings {
           new SpanOff(),
           new StopUnknown(),
           new RecordingApart(),
+          new PositionSlip(),
+          new PositionFrozen(),
           new RecordingFaults(),
           new TimeBackwards());
 

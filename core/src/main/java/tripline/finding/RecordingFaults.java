@@ -14,10 +14,9 @@ import tripline.reduce.Trace;
  * {@code time-repeated}: what is wrong with a recording itself; one finding a code and recording.
  */
 final class RecordingFaults implements Look {
+  /** Slips and frozen readings are findings of their own: they touch what may be decided. */
   private static final Map<ReadingFault.Kind, Code> CODES =
       Map.of(
-          ReadingFault.Kind.SLIP, Code.POSITION_SLIP,
-          ReadingFault.Kind.FROZEN, Code.POSITION_FROZEN,
           ReadingFault.Kind.REPEATED_STAMP, Code.TIME_REPEATED,
           ReadingFault.Kind.EVENTS_LEFT_OUT, Code.SAMPLES_LOST);
 
@@ -31,10 +30,10 @@ final class RecordingFaults implements Look {
           sink.onFinding(loss(i, trace, what, losses));
         }
       }
-      for (ReadingFault.Kind kind : ReadingFault.Kind.values()) {
-        List<ReadingFault> faults = trace.faults().stream().filter(f -> f.kind() == kind).toList();
-        if (!faults.isEmpty()) {
-          sink.onFinding(fault(assessment, i, trace, kind, faults));
+      for (ReadingFault fault : trace.faults()) {
+        Code code = CODES.get(fault.kind());
+        if (code != null) {
+          sink.onFinding(fault(i, trace, code, fault));
         }
       }
     }
@@ -75,51 +74,22 @@ final class RecordingFaults implements Look {
             : "Check the position sensor's lead; changes in there cannot be placed.");
   }
 
-  private static Finding fault(
-      Assessment assessment,
-      int recording,
-      Trace trace,
-      ReadingFault.Kind kind,
-      List<ReadingFault> faults) {
-    ReadingFault first = faults.get(0);
-    double from = seconds(trace, first.fromNs());
-    double turns = Math.abs(first.amount() * assessment.sheet().position().turnsPerUnit());
-    Draft draft =
-        Draft.of(java.util.Objects.requireNonNull(CODES.get(kind)))
-            .at(recording, from)
-            .evidence("times", faults.size())
-            .evidence("amount", first.amount());
-    return switch (kind) {
-      case SLIP ->
-          draft.says(
-              String.format(
-                  Locale.ROOT,
-                  "The position reading jumped by %s, %s, more than the motion explains.",
-                  Amounts.turns(turns),
-                  Text.when(recording, from)),
-              "Check the coupling of the position sensor, and touch both stops again: travel after"
-                  + " the jump is not to be relied on.");
-      case FROZEN ->
-          draft.says(
-              String.format(
-                  "The position reading froze for %s, %s.",
-                  Amounts.seconds((first.toNs() - first.fromNs()) * 1e-9),
-                  Text.when(recording, from)),
-              "Check the coupling and the lead of the position sensor, and repeat the stroke.");
-      case REPEATED_STAMP ->
-          draft.says(
-              String.format(
-                  "Time stamps of recording %d are repeated, first at %s.",
-                  recording + 1, Amounts.seconds(from)),
-              "Check the logger's clock and its export.");
-      case EVENTS_LEFT_OUT ->
-          draft.says(
-              String.format(
-                  Locale.ROOT,
-                  "%.0f contact events after the first thousands were left out, %s.",
-                  first.amount(),
-                  Text.when(recording, from)),
-              "Look for a contact that chatters or a loose wire, and record again.");
-    };
+  private static Finding fault(int recording, Trace trace, Code code, ReadingFault fault) {
+    double from = seconds(trace, fault.fromNs());
+    Draft draft = Draft.of(code).at(recording, from).evidence("times", fault.amount());
+    if (code == Code.TIME_REPEATED) {
+      return draft.says(
+          String.format(
+              "Time stamps of recording %d are repeated, first at %s.",
+              recording + 1, Amounts.seconds(from)),
+          "Check the logger's clock and its export.");
+    }
+    return draft.says(
+        String.format(
+            Locale.ROOT,
+            "%.0f contact events after the first thousands were left out, %s.",
+            fault.amount(),
+            Text.when(recording, from)),
+        "Look for a contact that chatters or a loose wire, and record again.");
   }
 }

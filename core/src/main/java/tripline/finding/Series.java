@@ -1,15 +1,16 @@
 package tripline.finding;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import tripline.assess.Assessment;
 import tripline.assess.CamJudgement;
 import tripline.assess.Crossing;
 import tripline.assess.Track;
 import tripline.job.Direction;
 import tripline.measure.Moments;
-import tripline.measure.Repeatability;
 
 /**
  * Trip points of one cam in one direction, stroke by stroke.
@@ -35,6 +36,16 @@ record Series(CamJudgement cam, Direction direction, List<Crossing> crossings) {
     return all;
   }
 
+  /** The same, those of one trip point together. */
+  static List<List<Series>> byTrip(Assessment assessment) {
+    return List.copyOf(
+        all(assessment).stream()
+            .collect(
+                Collectors.groupingBy(
+                    s -> s.cam().target(), LinkedHashMap::new, Collectors.toList()))
+            .values());
+  }
+
   double[] values() {
     return crossings.stream().mapToDouble(c -> c.x().value()).toArray();
   }
@@ -47,14 +58,5 @@ record Series(CamJudgement cam, Direction direction, List<Crossing> crossings) {
   double ownU() {
     return Math.sqrt(
         crossings.stream().mapToDouble(c -> c.x().ownU() * c.x().ownU()).average().orElse(0));
-  }
-
-  /** Scatter of the other cams under the same conditions. */
-  Repeatability elsewhere(List<Series> all) {
-    return Repeatability.pooled(
-        all.stream()
-            .filter(s -> !s.cam.target().cam().equals(cam.target().cam()))
-            .map(Series::moments)
-            .toList());
   }
 }

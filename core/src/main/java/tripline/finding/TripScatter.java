@@ -1,9 +1,7 @@
 package tripline.finding;
 
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import org.apache.commons.statistics.distribution.ChiSquaredDistribution;
 import tripline.assess.Assessment;
 import tripline.assess.TripTarget;
@@ -23,14 +21,9 @@ final class TripScatter implements Look {
 
   @Override
   public void look(Assessment assessment, FindingSink sink) {
-    Map<TripTarget, List<Series>> byTrip = new LinkedHashMap<>();
-    for (Series series : Series.all(assessment)) {
-      byTrip.merge(
-          series.cam().target(),
-          List.of(series),
-          (a, b) -> java.util.stream.Stream.concat(a.stream(), b.stream()).toList());
+    for (List<Series> trip : Series.byTrip(assessment)) {
+      look(trip.get(0).cam().target(), trip, sink);
     }
-    byTrip.forEach((target, series) -> look(target, series, sink));
   }
 
   private static void look(TripTarget target, List<Series> series, FindingSink sink) {

@@ -9,6 +9,7 @@ import tripline.measure.Part;
 import tripline.measure.Shape;
 import tripline.measure.TypeB;
 import tripline.reduce.Change;
+import tripline.reduce.Loss;
 import tripline.reduce.Place;
 
 /** The reading at which a contact changed, with the parts of its uncertainty. */
@@ -18,14 +19,23 @@ final class ChangeReading {
   private ChangeReading() {}
 
   /**
+   * A hand may pause or hurry within a gap this long, which no fit across it can see, ns; shorter
+   * ones the fit bridges honestly.
+   */
+  private static final long LONG_GAP_NS = 250_000_000;
+
+  /**
    * Reading at a change: fit (normal), bracket or stamp resolution (rectangular over the gap, JCGM
    * 100 4.3.7), skew (one error for all changes of a logger, so common and signed by the speed).
    *
    * @param scanNs the logger's scan period: a gap finer than half of it is a stamp's resolution
+   * @param losses stretches with readings missing: within one the place is anywhere between the
+   *     readings at its ends
    * @param shift added to the fitted reading, reading units
    * @return empty where no position is known
    */
-  static Optional<Estimate> of(Change change, long scanNs, PositionChannel channel, double shift) {
+  static Optional<Estimate> of(
+      Change change, long scanNs, List<Loss> losses, PositionChannel channel, double shift) {
     Place place = change.place();
     if (!Double.isFinite(place.reading()) || !Double.isFinite(place.u())) {
       return Optional.empty();
@@ -43,6 +53,18 @@ final class ChangeReading {
               Shape.RECTANGULAR));
       parts.add(Part.common(PartNames.SKEW, speed * (channel.skewUNs() / NS_PER_S), Shape.NORMAL));
     }
+    losses.stream()
+        .filter(l -> l.what() == Loss.What.POSITION && holds(l, change.timeNs()))
+        .filter(l -> l.toNs() - l.fromNs() > LONG_GAP_NS && Double.isFinite(l.moved()))
+        .forEach(
+            l ->
+                parts.add(
+                    Part.own(
+                        PartNames.GAP, TypeB.between(0, Math.abs(l.moved())), Shape.RECTANGULAR)));
     return Optional.of(new Estimate(place.reading() + shift, parts));
+  }
+
+  private static boolean holds(Loss loss, long timeNs) {
+    return loss.fromNs() < timeNs && timeNs < loss.toNs();
   }
 }

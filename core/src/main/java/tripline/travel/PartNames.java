@@ -16,6 +16,9 @@ public final class PartNames {
   /** Unknown rest of the skew between position and contact stamps, seen through the speed. */
   public static final String SKEW = "skew";
 
+  /** Position readings missing around the change: it lies anywhere in between. */
+  public static final String GAP = "gap";
+
   /** Turns per unit of reading. */
   public static final String SCALE = "scale";
 

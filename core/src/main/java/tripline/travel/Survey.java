@@ -118,7 +118,8 @@ public final class Survey {
 
   private Passage passage(int recording, Trace trace, int channel, Change change) {
     Optional<Estimate> reading =
-        ChangeReading.of(change, trace.scanNs(), sheet.position(), frames.shift(recording));
+        ChangeReading.of(
+            change, trace.scanNs(), trace.losses(), sheet.position(), frames.shift(recording));
     Optional<Direction> direction =
         change.motion() == Change.Motion.MOVING ? direction(trace, change) : Optional.empty();
     return new Passage(

@@ -289,7 +289,7 @@ class FindingsTest {
     }
     List<Finding> found = of(bench);
     assertThat(found).extracting(Finding::code).containsExactly(Code.TRIP_DRIFT);
-    assertThat(found.get(0).figure("moved").getAsDouble()).isCloseTo(0.3, within(0.01));
+    assertThat(found.get(0).figure("moved").getAsDouble()).isCloseTo(0.35, within(0.01));
   }
 
   @Test

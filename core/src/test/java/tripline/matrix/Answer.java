@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
 import tripline.cases.Recording;
 import tripline.develop.Development;
 import tripline.develop.Explanation;
@@ -22,14 +23,25 @@ final class Answer {
   private Answer() {}
 
   static Result of(JobSheet sheet, List<Recording> recordings) {
-    return Verdict.of(develop(sheet, recordings));
+    return of(sheet, recordings, sink -> sink);
   }
 
-  static Development develop(JobSheet sheet, List<Recording> recordings) {
+  static Result of(Specimen specimen) {
+    return of(specimen.sheet(), specimen.recordings(), specimen.spoilt());
+  }
+
+  private static Result of(
+      JobSheet sheet, List<Recording> recordings, UnaryOperator<SampleSink> spoilt) {
+    return Verdict.of(develop(sheet, recordings, spoilt));
+  }
+
+  static Development develop(
+      JobSheet sheet, List<Recording> recordings, UnaryOperator<SampleSink> spoilt) {
     List<RecordingTrace> traces = new ArrayList<>();
     for (Recording recording : recordings) {
       Reduction reduction = new Reduction(settings(sheet));
-      recording.play(new Rewired(reduction, sheet, recording.actuator().plan().channels()));
+      List<String> columns = recording.actuator().plan().channels();
+      recording.play(new Rewired(spoilt.apply(reduction), sheet, columns));
       traces.add(
           new RecordingTrace(
               recording.file(),
