@@ -204,7 +204,7 @@ final class Faults {
         s.byHand(s.site()), sd / 0.1, "cam-early", "cam-late", "trip-drift", "differential-large");
   }
 
-  private static Specimen torque(Setup s) {
+  static Specimen torque(Setup s) {
     End end = s.rng.chance(0.5) ? End.CLOSED : End.OPEN;
     double from = s.rng.uniform(0.8, 4);
     double wall = end == End.CLOSED ? from : s.span - from;
