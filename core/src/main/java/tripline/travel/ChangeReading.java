@@ -18,6 +18,12 @@ final class ChangeReading {
 
   private ChangeReading() {}
 
+  /** Mean bounce of mechanical switches by a published bench test, s: 1.557 ms (longest 6.2 ms). */
+  private static final double BOUNCE_S = 0.001557;
+
+  /** The most that can hide, in sample distances: an edge or two of every other one is seen. */
+  private static final double CLOSE_SHARE = 0.7;
+
   /**
    * A hand may pause or hurry within a gap this long, which no fit across it can see, ns; shorter
    * ones the fit bridges honestly.
@@ -51,6 +57,9 @@ final class ChangeReading {
               stamped ? PartNames.RESOLUTION : PartNames.BRACKET,
               TypeB.between(0, Math.abs(speed) * gapS),
               Shape.RECTANGULAR));
+      if (!stamped) {
+        parts.add(Part.own(PartNames.BOUNCE, Math.abs(speed) * unseenBounceS(gapS), Shape.NORMAL));
+      }
       parts.add(Part.common(PartNames.SKEW, speed * (channel.skewUNs() / NS_PER_S), Shape.NORMAL));
     }
     losses.stream()
@@ -62,6 +71,21 @@ final class ChangeReading {
                     Part.own(
                         PartNames.GAP, TypeB.between(0, Math.abs(l.moved())), Shape.RECTANGULAR)));
     return Optional.of(new Estimate(place.reading() + shift, parts));
+  }
+
+  /**
+   * What bounce hides from samples T apart, s. A burst of length B catches a sample with chance
+   * B/T, which shows the old state every other time; the change then seems to come (T + B)/2 later
+   * than it did. With lengths spread exponentially about their mean m: u^2 = (m T^2 + 4 m^2 T + 6
+   * m^3) / (8 T). Samples that lie closer than a burst see its first edges all the better.
+   */
+  private static double unseenBounceS(double gapS) {
+    if (gapS <= 0) {
+      return 0;
+    }
+    double m = BOUNCE_S;
+    double square = (m * gapS * gapS + 4 * m * m * gapS + 6 * m * m * m) / (8 * gapS);
+    return Math.min(Math.sqrt(square), CLOSE_SHARE * gapS);
   }
 
   private static boolean holds(Loss loss, long timeNs) {

@@ -16,6 +16,9 @@ public final class PartNames {
   /** Unknown rest of the skew between position and contact stamps, seen through the speed. */
   public static final String SKEW = "skew";
 
+  /** Edges of a bouncing contact that fell between samples. */
+  public static final String BOUNCE = "bounce";
+
   /** Position readings missing around the change: it lies anywhere in between. */
   public static final String GAP = "gap";
 

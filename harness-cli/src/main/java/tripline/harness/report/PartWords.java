@@ -19,6 +19,8 @@ public final class PartWords {
     return switch (kind) {
       case "stop" -> colon < 0 ? "hard stop" : name.substring(colon + 1) + " stop";
       case "bracket" -> "time of change";
+      case "bounce" -> "bounce unseen";
+      case "gap" -> "readings missing";
       case "repeat", "scatter" -> "stroke to stroke";
       case "play", "play-assumed" -> "lost motion";
       case "registration" -> "registration";

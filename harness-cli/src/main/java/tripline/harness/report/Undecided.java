@@ -89,6 +89,9 @@ final class Undecided {
     return switch (kind) {
       case "stop", "stop-count" -> "the hard stop; touch it again, more than once";
       case "fit" -> "noise of the position; go slower or repeat the stroke";
+      case "bounce" ->
+          "bounce of the contact between samples; sample faster or latch the first edge";
+      case "gap" -> "position readings missing there; repeat the stroke";
       case "bracket" -> "time between contact samples; go slower past it or sample faster";
       case "repeat", "scatter" -> "scatter from stroke to stroke; repeat the stroke";
       case "scale" -> "the scale; calibrate turns_per_unit";
