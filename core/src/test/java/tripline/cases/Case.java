@@ -4,6 +4,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import tripline.job.JobSheet;
 import tripline.truth.Json;
 import tripline.truth.SheetText;
@@ -44,8 +45,9 @@ public record Case(
   }
 
   private String readme() {
-    return "# %s%n%nFictional: %s, %s.%n%n%s%n%n%s%n"
-        .formatted(name, sheet.job().tag(), sheet.job().description(), done, outcome)
+    String files = recordings.stream().map(Recording::file).collect(Collectors.joining(" "));
+    return "# %s%n%nFictional: %s, %s.%n%n%s%n%n%s%n%n    tripline check job.toml %s%n"
+        .formatted(name, sheet.job().tag(), sheet.job().description(), done, outcome, files)
         .replace("\r\n", "\n");
   }
 

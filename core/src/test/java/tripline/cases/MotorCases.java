@@ -32,6 +32,8 @@ final class MotorCases {
         stoppedOnTorque(),
         coastReachesStop(),
         lampsDark(),
+        lampsWrong(),
+        motorReversed(),
         bypassShort(),
         strokeTimeOff(),
         powerLost(),
@@ -161,6 +163,33 @@ final class MotorCases {
             "Rejected: between them no lamp is lit.",
             "reject",
             "lamps-dark");
+  }
+
+  private static Case lampsWrong() {
+    UnaryOperator<ActuatorPlan> late =
+        p -> p.withCam("lamp-closed", c -> c.moved(SPAN - 0.2 - c.closingTrips().get(0)));
+    return bothWays(handFirst(chart().lampCams(), 220, late), MOTOR)
+        .named(
+            "lamps-wrong",
+            BY_HAND
+                + "The lamps have cams of their own. That of the closed lamp trips 0.2 turn before the open stop, beyond"
+                + " where the motor stops.",
+            "Rejected: both lamps are lit where the motor stops at the open end, and the cam is out of place.",
+            "reject",
+            "lamps-wrong");
+  }
+
+  private static Case motorReversed() {
+    UnaryOperator<ActuatorPlan> crossed =
+        p -> p.withAuxiliaries(new Auxiliaries("t1", "t2", "m2", "m1", p.aux().torqueTripTurns()));
+    return bothWays(handFirst(chart(), 221, crossed), MOTOR)
+        .named(
+            "motor-reversed",
+            BY_HAND
+                + "The contactor auxiliaries are crossed: the closing one is in while the valve opens, and the other way round.",
+            "Rejected: the valve runs against the contactor that is in.",
+            "reject",
+            "motor-reversed");
   }
 
   private static Case bypassShort() {

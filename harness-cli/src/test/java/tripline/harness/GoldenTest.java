@@ -11,8 +11,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -31,23 +32,20 @@ class GoldenTest {
   private static final ObjectMapper JSON =
       new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
+  private static final Pattern COMMAND = Pattern.compile("tripline check job.toml (.+)");
+
   static Stream<Path> cases() throws IOException {
     try (Stream<Path> folders = Files.list(RECORDINGS)) {
       return folders.filter(Files::isDirectory).sorted().toList().stream();
     }
   }
 
-  /** The hand recording knows the stops: it comes first, the powered ones after it. */
+  /** In the order they were recorded, which the case's README states. */
   private static List<String> recordings(Path folder) throws IOException {
-    try (Stream<Path> files = Files.list(folder)) {
-      return files
-          .filter(f -> f.toString().endsWith(".csv"))
-          .sorted(
-              Comparator.comparing((Path f) -> !f.endsWith("hand.csv"))
-                  .thenComparing(Path::getFileName))
-          .map(Path::toString)
-          .toList();
-    }
+    String readme = Files.readString(folder.resolve("README.md"));
+    Matcher command = COMMAND.matcher(readme);
+    assertThat(command.find()).as(readme).isTrue();
+    return Stream.of(command.group(1).split(" ")).map(f -> folder.resolve(f).toString()).toList();
   }
 
   @ParameterizedTest
