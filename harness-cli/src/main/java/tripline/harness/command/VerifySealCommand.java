@@ -22,8 +22,9 @@ import tripline.harness.seal.SealKey;
     name = "verify-seal",
     description = {
       "Tell whether anything under a seal was changed, and which file.",
-      "Rejected: something changed, or the wrong key signed. Undecided: all is as it was sealed, "
-          + "by a key that is neither this user's nor named with --signer."
+      "Of the seal only, whatever the sealed result decides. INTACT (status 0): all is as it was "
+          + "sealed. BROKEN (1): something changed, or the wrong key signed. UNDECIDED (3): all is "
+          + "as it was sealed, by a key that is neither this user's nor named with --signer."
     })
 public final class VerifySealCommand implements Callable<ExitStatus> {
   @Spec private @Nullable CommandSpec spec;
@@ -60,7 +61,7 @@ public final class VerifySealCommand implements Callable<ExitStatus> {
                   SafeText.line(found.file().path())));
     }
     if (!check.genuine()) {
-      out.println("REJECTED: the seal itself was changed after it was signed");
+      out.println("BROKEN: the seal itself was changed after it was signed");
       return ExitStatus.REJECTED;
     }
     return verdict(check, out);
@@ -69,11 +70,11 @@ public final class VerifySealCommand implements Callable<ExitStatus> {
   private ExitStatus verdict(SealCheck check, PrintWriter out) {
     String by = "sealed %s by key %s".formatted(check.sealed(), check.fingerprint());
     if (!check.isIntact()) {
-      out.println("REJECTED: not as it was when " + by);
+      out.println("BROKEN: not as it was when " + by);
       return ExitStatus.REJECTED;
     }
     if (signer != null && !signer.equalsIgnoreCase(check.fingerprint())) {
-      out.println("REJECTED: " + by + ", expected " + SafeText.line(signer));
+      out.println("BROKEN: " + by + ", expected " + SafeText.line(signer));
       return ExitStatus.REJECTED;
     }
     Optional<SealKey> own = SealKey.at(key == null ? SealCommand.usualKey() : key);
@@ -82,7 +83,7 @@ public final class VerifySealCommand implements Callable<ExitStatus> {
       out.println("UNDECIDED: unchanged since it was " + by + ", which is not known here");
       return ExitStatus.UNDECIDED;
     }
-    out.println("ACCEPTED: unchanged since it was " + by + (mine ? ", this user's" : ""));
+    out.println("INTACT: unchanged since it was " + by + (mine ? ", this user's" : ""));
     return ExitStatus.ACCEPTED;
   }
 }
