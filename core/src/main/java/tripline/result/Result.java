@@ -17,7 +17,7 @@ import tripline.measure.Decision;
  * @param contacts one a contact, in sheet order
  * @param ends both ends
  * @param findings what is wrong or worth knowing, worst first
- * @param asFound earlier settings' cams and ends, one entry a setting that was not judged
+ * @param asFound earlier settings' cams, contacts and ends, one entry a setting that was not judged
  */
 public record Result(
     Decision decision,
@@ -84,14 +84,22 @@ public record Result(
       @Nullable Measured standstillPosition,
       @Nullable Measured margin) {}
 
-  /** Hard stops in reading units, the rest in turns. */
+  /**
+   * Hard stops in reading units, the rest in turns. {@code datumPosition} is x where it counts
+   * from: 0, or the sheet's span at an open stop.
+   */
   public record TravelResult(
       String datum,
+      double datumPosition,
+      SensorResult sensor,
       @Nullable StopResult closedStop,
       @Nullable StopResult openStop,
       @Nullable Measured span,
       @Nullable Measured lostMotion,
       @Nullable String lostMotionNote) {}
+
+  /** What turns a reading into turns, as the sheet states it. */
+  public record SensorResult(String side, double turnsPerUnit, double scaleU) {}
 
   /**
    * A hard stop: reading, where it is known from ({@code mark}, {@code plateau}, {@code reference},
@@ -163,7 +171,20 @@ public record Result(
       boolean exercised,
       @Nullable Double worstSettleS,
       List<Stretch> closedOpening,
-      List<Stretch> closedClosing) {}
+      List<Stretch> closedClosing,
+      List<TripResult> trips) {}
+
+  /**
+   * Where a contact changed in one direction of travel, x, pooled over the strokes of the setting.
+   * {@code edge} as in {@link CamResult}; {@code to} is the state it changed to.
+   */
+  public record TripResult(
+      @Nullable String edge,
+      String direction,
+      String to,
+      Measured position,
+      int strokes,
+      double spread) {}
 
   /** A stretch of travel (x) over which a contact was seen closed. */
   public record Stretch(double from, double to) {}
@@ -206,5 +227,6 @@ public record Result(
       String action) {}
 
   /** An earlier setting, as found. */
-  public record AsFound(int setting, List<CamResult> cams, EndsResult ends) {}
+  public record AsFound(
+      int setting, List<CamResult> cams, List<ContactResult> contacts, EndsResult ends) {}
 }

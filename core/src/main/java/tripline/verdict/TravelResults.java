@@ -1,12 +1,15 @@
 package tripline.verdict;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tripline.job.JobSheet;
 import tripline.job.SensorSide;
+import tripline.result.Result.SensorResult;
 import tripline.result.Result.StopResult;
 import tripline.result.Result.TravelResult;
 import tripline.travel.Coordinate;
+import tripline.travel.Datum;
 import tripline.travel.HardStop;
 
 /** Stops, span and lost motion as the result writes them. */
@@ -22,11 +25,20 @@ final class TravelResults {
   static TravelResult of(Coordinate coordinate, JobSheet sheet) {
     return new TravelResult(
         coordinate.datum().word(),
+        datumPosition(coordinate, sheet),
+        new SensorResult(
+            sheet.position().side().name().toLowerCase(Locale.ROOT),
+            sheet.position().turnsPerUnit(),
+            sheet.position().scaleU()),
         stop(coordinate.closedStop()),
         stop(coordinate.openStop()),
         Figures.measured(coordinate.span()),
         Figures.measured(coordinate.lostMotion()),
         note(coordinate, sheet));
+  }
+
+  private static double datumPosition(Coordinate coordinate, JobSheet sheet) {
+    return coordinate.datum() == Datum.OPEN_STOP ? sheet.travel().spanTurns().orElse(0) : 0;
   }
 
   private static @Nullable String note(Coordinate coordinate, JobSheet sheet) {

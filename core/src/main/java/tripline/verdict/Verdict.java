@@ -11,6 +11,7 @@ import tripline.finding.Finding;
 import tripline.finding.Findings;
 import tripline.result.Result;
 import tripline.result.Result.AsFound;
+import tripline.result.Result.ContactResult;
 import tripline.result.Result.FindingResult;
 import tripline.result.Result.SettingResult;
 
@@ -24,7 +25,6 @@ public final class Verdict {
     List<Finding> seen = Findings.of(assessment);
     List<FindingResult> findings = seen.stream().map(FindingResults::of).toList();
     SettingJudgement judged = assessment.judged();
-    DevelopmentChart chart = DevelopmentChart.of(development, judged.number());
     return new Result(
         Whole.decide(assessment, seen),
         development.sheet().job().tag(),
@@ -35,9 +35,7 @@ public final class Verdict {
         development.settings().stream().map(s -> setting(s, judged.number())).toList(),
         development.trips().stream().map(t -> ChangeResults.of(t, development.sheet())).toList(),
         judged.cams().stream().map(c -> CamResults.of(c, development)).toList(),
-        judged.contacts().stream()
-            .map(c -> ContactResults.of(c, development.sheet(), chart))
-            .toList(),
+        contacts(judged, development),
         EndResults.of(judged),
         findings,
         assessment.settings().stream()
@@ -59,6 +57,14 @@ public final class Verdict {
     return new AsFound(
         setting.number(),
         setting.cams().stream().map(c -> CamResults.of(c, development)).toList(),
+        contacts(setting, development),
         EndResults.of(setting));
+  }
+
+  private static List<ContactResult> contacts(SettingJudgement setting, Development development) {
+    DevelopmentChart chart = DevelopmentChart.of(development, setting.number());
+    return setting.contacts().stream()
+        .map(c -> ContactResults.of(c, development.sheet(), chart))
+        .toList();
   }
 }

@@ -106,6 +106,8 @@ class CheckTest {
         CommandRun.of("check", JOB, motor, "--json", "-", "--reference", before.toString());
     JsonNode result = new ObjectMapper().readTree(with.answers());
     assertThat(result.at("/travel/closed_stop/source").asText()).isEqualTo("reference");
+    assertThat(result.at("/reference/file").asText()).isEqualTo(before.toString());
+    assertThat(result.at("/reference/sha256").asText()).hasSize(64);
     assertThat(result.at("/ends/closed/backoff/value").asDouble()).isCloseTo(0.5, within(0.03));
   }
 

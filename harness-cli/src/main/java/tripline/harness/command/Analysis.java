@@ -16,13 +16,12 @@ import tripline.harness.recording.RecordingFile;
 import tripline.harness.recording.Recordings;
 import tripline.harness.report.AnswerFile;
 import tripline.harness.report.Provenance;
-import tripline.harness.report.ReferenceFile;
 import tripline.harness.report.ResultJson;
 import tripline.harness.report.record.RecordFile;
+import tripline.harness.resultfile.ReferenceFile;
 import tripline.measure.Decision;
 import tripline.result.Result;
 import tripline.travel.RecordingTrace;
-import tripline.travel.Reference;
 
 /**
  * Job sheet and recordings turned into a result.
@@ -49,7 +48,7 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
     }
     JobFile job = JobFile.read(arguments.job());
     @Nullable Path earlier = arguments.reference();
-    Optional<Reference> reference =
+    Optional<ReferenceFile> reference =
         earlier == null
             ? Optional.empty()
             : Optional.of(ReferenceFile.read(earlier, job.sheet().job().tag()));
@@ -61,8 +60,10 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
         new Provenance(
             job.file(),
             job.sha256(),
-            files.stream().flatMap(f -> f.traces().stream().map(t -> f.started())).toList());
-    return new Analysis(job, StrokeAnalysis.of(job.sheet(), traces, reference), provenance);
+            files.stream().flatMap(f -> f.traces().stream().map(t -> f.started())).toList(),
+            reference.map(ReferenceFile::source));
+    Result result = StrokeAnalysis.of(job.sheet(), traces, reference.map(ReferenceFile::reference));
+    return new Analysis(job, result, provenance);
   }
 
   /** A verdict must not rest on a target that nobody stated without saying so. */

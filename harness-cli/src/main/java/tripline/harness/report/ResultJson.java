@@ -20,6 +20,7 @@ import tripline.result.Result.FindingResult;
 import tripline.result.Result.SettingResult;
 import tripline.result.Result.Stretch;
 import tripline.result.Result.TravelResult;
+import tripline.result.Result.TripResult;
 
 /**
  * The result file. Keys stand in a fixed order, absent figures are {@code null}, numbers have nine
@@ -62,6 +63,13 @@ public final class ResultJson {
     out.text("file", from.jobFile());
     out.text("sha256", from.jobSha256());
     out.close();
+    out.object(
+        "reference",
+        from.reference().orElse(null),
+        (source, o) -> {
+          o.text("file", source.file());
+          o.text("sha256", source.sha256());
+        });
     Iterator<Optional<Instant>> started = from.started().iterator();
     out.list(
         "recordings",
@@ -86,6 +94,12 @@ public final class ResultJson {
 
   private static void travel(TravelResult travel, JsonOut out) throws IOException {
     out.text("datum", travel.datum());
+    out.number("datum_position", (Double) travel.datumPosition());
+    out.open("sensor");
+    out.text("side", travel.sensor().side());
+    out.number("turns_per_unit", (Double) travel.sensor().turnsPerUnit());
+    out.number("scale_u", (Double) travel.sensor().scaleU());
+    out.close();
     RecordingJson.stop("closed_stop", travel.closedStop(), out);
     RecordingJson.stop("open_stop", travel.openStop(), out);
     out.measured("span", travel.span());
@@ -111,6 +125,19 @@ public final class ResultJson {
     out.number("worst_settle_s", contact.worstSettleS());
     out.list("closed_opening", contact.closedOpening(), ResultJson::stretch);
     out.list("closed_closing", contact.closedClosing(), ResultJson::stretch);
+    out.list("trips", contact.trips(), ResultJson::trip);
+  }
+
+  private static void trip(TripResult trip, JsonOut out) throws IOException {
+    out.text("edge", trip.edge());
+    out.text("direction", trip.direction());
+    out.text("to", trip.to());
+    out.number("position", (Double) trip.position().value());
+    out.number("u", (Double) trip.position().u());
+    out.number("u95", (Double) trip.position().u95());
+    out.number("strokes", trip.strokes());
+    out.number("spread", (Double) trip.spread());
+    out.parts(trip.position());
   }
 
   private static void stretch(Stretch stretch, JsonOut out) throws IOException {
@@ -138,6 +165,7 @@ public final class ResultJson {
   private static void asFound(AsFound found, JsonOut out) throws IOException {
     out.number("setting", found.setting());
     out.list("cams", found.cams(), CamJson::write);
+    out.list("contacts", found.contacts(), ResultJson::contact);
     out.open("ends");
     EndJson.write(found.ends(), out);
     out.close();

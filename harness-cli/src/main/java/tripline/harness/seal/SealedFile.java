@@ -3,7 +3,7 @@ package tripline.harness.seal;
 /**
  * A file under seal.
  *
- * @param role {@code job}, {@code recording}, {@code result} or {@code record}
+ * @param role {@code job}, {@code reference}, {@code recording}, {@code result} or {@code record}
  * @param path relative to the seal's folder where it can be, with {@code /} between names
  * @param bytes its size
  * @param sha256 digest of its bytes, lower-case hex

@@ -34,7 +34,8 @@ public final class Sealing {
   /**
    * Seals files in one seal beside the first of them.
    *
-   * @param paths results and records; of a result, the job sheet and the recordings it names too
+   * @param paths results and records; of a result, the inputs it names too: job sheet,
+   *     recordings, the earlier result that brought stops
    * @param sealed now
    * @return the files under seal
    * @throws InputFailure if one cannot be read, or an input is no longer what the result was made
@@ -95,7 +96,7 @@ public final class Sealing {
     return (same ? folder.relativize(whole) : whole).toString().replace('\\', '/');
   }
 
-  /** Job sheet and recordings with the digests that the result has of them. */
+  /** Job sheet, reference and recordings with the digests that the result has of them. */
   private static List<Input> inputs(Path result) {
     List<Input> inputs = new ArrayList<>();
     try (JsonParser json = new JsonFactory().createParser(result.toFile())) {
@@ -105,8 +106,8 @@ public final class Sealing {
       while (json.nextToken() == JsonToken.FIELD_NAME) {
         String key = json.currentName();
         JsonToken value = json.nextToken();
-        if (key.equals("job") && value == JsonToken.START_OBJECT) {
-          inputs.add(input("job", json));
+        if ((key.equals("job") || key.equals("reference")) && value == JsonToken.START_OBJECT) {
+          inputs.add(input(key, json));
         } else if (key.equals("recordings") && value == JsonToken.START_ARRAY) {
           while (json.nextToken() == JsonToken.START_OBJECT) {
             inputs.add(input("recording", json));

@@ -19,6 +19,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tripline.Version;
 import tripline.harness.failure.InputFailure;
+import tripline.harness.resultfile.ReferenceFile;
+import tripline.harness.resultfile.ResultFile;
+import tripline.harness.resultfile.Spoilt;
 import tripline.job.Direction;
 import tripline.measure.Decision;
 import tripline.result.Result;
@@ -37,11 +40,13 @@ import tripline.result.Result.PartResult;
 import tripline.result.Result.PathPoint;
 import tripline.result.Result.PathResult;
 import tripline.result.Result.RecordingResult;
+import tripline.result.Result.SensorResult;
 import tripline.result.Result.SettingResult;
 import tripline.result.Result.StopResult;
 import tripline.result.Result.Stretch;
 import tripline.result.Result.StrokeResult;
 import tripline.result.Result.TravelResult;
+import tripline.result.Result.TripResult;
 import tripline.sample.ContactState;
 import tripline.travel.Reference;
 
@@ -145,9 +150,12 @@ class ResultJsonTest {
   @Test
   void aResultIsAReferenceForTheNextOne() throws IOException {
     Path file = Files.writeString(folder.resolve("r.json"), text(result()));
-    Reference reference = ReferenceFile.read(file, "CW-114");
+    ReferenceFile read = ReferenceFile.read(file, "CW-114");
+    assertThat(read.source().sha256()).isEqualTo(ResultFile.read(file).sha256()).hasSize(64);
+    Reference reference = read.reference();
     assertThat(reference.closedStop()).contains(new Reference.Stop(12.4, 0.01));
     assertThat(reference.openStop()).isEmpty();
+    assertThat(reference.lostMotion()).isEmpty();
     assertThat(reference.changes())
         .containsExactly(
             new Reference.Seen("21-22", ContactState.OPEN, Direction.CLOSING, 12.9, 0.0125));
@@ -159,12 +167,33 @@ class ResultJsonTest {
     refused("[1]", ": is no result file");
     refused("{\"format\": 2, \"job\": {\"tag\": \"CW-114\"}}", "format 2, expected 1");
     refused("{\"format\": 1, \"job\": {\"tag\": \"CW-115\"}}", "a result of \"CW-115\"");
+    refused("{\"format\": 1, \"job\": {}}", "job.tag is missing, expected a text");
     refused(
         "{\"format\": 1, \"job\": {\"tag\": \"CW-114\"}, \"travel\": {\"closed_stop\": {\"value\": \"x\"}}}",
-        "travel.closed_stop.value is no number");
+        "travel.closed_stop.value is a text, expected a number");
     assertThatThrownBy(() -> ReferenceFile.read(folder.resolve("none.json"), "CW-114"))
         .isInstanceOf(InputFailure.class)
         .hasMessageEndingWith("none.json: no such file, expected a result file");
+  }
+
+  /** Every place of a good file spoilt in turn by what does not belong there. */
+  @Test
+  void aSpoiltReferenceIsReadOrRefusedInOneLineAndNeverBreaks() throws IOException {
+    Path file = folder.resolve("spoilt.json");
+    int refused = 0;
+    for (String spoilt : Spoilt.of(text(result()))) {
+      Files.writeString(file, spoilt);
+      try {
+        ReferenceFile.read(file, "CW-114");
+      } catch (InputFailure e) {
+        refused++;
+        assertThat(e)
+            .hasMessageStartingWith(file + ":")
+            .hasMessageContaining("expected")
+            .hasMessageNotContainingAny("\n", "\r", "\u202e");
+      }
+    }
+    assertThat(refused).isGreaterThan(50);
   }
 
   private void refused(String text, String... says) throws IOException {
@@ -239,6 +268,19 @@ class ResultJsonTest {
                 null,
                 null,
                 null));
+    List<ContactResult> contacts =
+        List.of(
+            new ContactResult(
+                "21-22",
+                "limit-closing",
+                "close",
+                Decision.ACCEPT,
+                true,
+                true,
+                null,
+                List.of(new Stretch(0.5, 31)),
+                List.of(),
+                List.of(new TripResult(null, "closing", "open", FIGURE, 2, 0.003))));
     EndsResult ends =
         new EndsResult(
             new EndResult(
@@ -286,7 +328,14 @@ class ResultJsonTest {
                         new MotorResult(FIGURE, null, null, null, null, null))),
                 new PathResult(List.of(new PathPoint(0, 0), new PathPoint(27.25, 31))))),
         new TravelResult(
-            "closed-stop", new StopResult(12.4, 0.01, "mark"), null, FIGURE, null, null),
+            "closed-stop",
+            0,
+            new SensorResult("handwheel", 0.25, 0.001),
+            new StopResult(12.4, 0.01, "mark"),
+            null,
+            FIGURE,
+            null,
+            null),
         List.of(new SettingResult(0, 0, 0, 10, false), new SettingResult(1, 0, 10, 55.25, true)),
         List.of(
             new ChangeResult(
@@ -299,21 +348,11 @@ class ResultJsonTest {
                 0, 0, 0, "21-22", "close", "open", "closing", false, 5, 13.5, 0.0125, 1.1, 0.0125,
                 0, 0, FIGURE)),
         cams,
-        List.of(
-            new ContactResult(
-                "21-22",
-                "limit-closing",
-                "close",
-                Decision.ACCEPT,
-                true,
-                true,
-                null,
-                List.of(new Stretch(0.5, 31)),
-                List.of())),
+        contacts,
         ends,
         List.of(
             new FindingResult(
                 "cam-early", "fault", null, "close", 0, 1, null, "early", evidence, "turn it")),
-        List.of(new AsFound(0, cams, ends)));
+        List.of(new AsFound(0, cams, contacts, ends)));
   }
 }

@@ -39,11 +39,13 @@ import tripline.result.Result.PartResult;
 import tripline.result.Result.PathPoint;
 import tripline.result.Result.PathResult;
 import tripline.result.Result.RecordingResult;
+import tripline.result.Result.SensorResult;
 import tripline.result.Result.SettingResult;
 import tripline.result.Result.StopResult;
 import tripline.result.Result.Stretch;
 import tripline.result.Result.StrokeResult;
 import tripline.result.Result.TravelResult;
+import tripline.result.Result.TripResult;
 
 /**
  * Results made by hand, as an analysis would leave them, for one valve of a fictional waterworks.
@@ -131,7 +133,7 @@ public final class Specimen {
   public static Result adjusted() {
     Specimen s = new Specimen(sheet(), 0.731, SPAN - 0.487, 7.70);
     s.hand(0, 2);
-    s.asFound.add(new AsFound(0, s.cams(), s.ends()));
+    s.asFound.add(new AsFound(0, s.cams(), s.contacts(), s.ends()));
     s.trips[0] = 0.508;
     s.hand(1, 2);
     s.findings.add(
@@ -478,7 +480,21 @@ public final class Specimen {
         exercised,
         0.0021,
         stretch(above ? back : low, above ? high : Math.min(back, high)),
-        stops ? stretch(above ? at : low, above ? high : at) : List.of());
+        stops ? stretch(above ? at : low, above ? high : at) : List.of(),
+        stops ? tripsOf(contact) : List.of());
+  }
+
+  private List<ContactResult> contacts() {
+    return sheet.contacts().stream().map(this::seen).toList();
+  }
+
+  private List<TripResult> tripsOf(Contact contact) {
+    double at = trip(contact.cam());
+    boolean above = contact.closed() == ClosedWhere.OPEN_SIDE;
+    return List.of(
+        new TripResult(
+            null, "opening", above ? "closed" : "open", figure(at + DIFFERENTIAL, uStop), 1, 0),
+        new TripResult(null, "closing", above ? "open" : "closed", figure(at, uStop), 1, 0));
   }
 
   private static List<Stretch> stretch(double from, double to) {
@@ -504,6 +520,8 @@ public final class Specimen {
         List.copyOf(recordings),
         new TravelResult(
             stops ? "closed-stop" : "first-reading",
+            0,
+            new SensorResult("handwheel", 1, 0),
             stops ? new StopResult(4.2, U_STOP, "mark") : null,
             stops ? new StopResult(4.2 + SPAN, U_STOP, "plateau") : null,
             stops ? figure(SPAN, 0.0148) : null,
@@ -514,7 +532,7 @@ public final class Specimen {
         settings,
         List.copyOf(changes),
         cams,
-        sheet.contacts().stream().map(this::seen).toList(),
+        contacts(),
         ends,
         List.copyOf(findings),
         List.copyOf(asFound));

@@ -28,6 +28,7 @@ class SealTest {
   private Path record;
   private Path sheet;
   private Path recording;
+  private Path before;
 
   @BeforeEach
   void files() throws IOException {
@@ -35,15 +36,20 @@ class SealTest {
     sheet = Files.writeString(folder.resolve("job.toml"), "[job]\ntag = \"CW-114\"\n");
     recording = Files.writeString(folder.resolve("hand 100%.csv"), "time,position\n0,1\n");
     record = Files.writeString(folder.resolve("record.html"), "<p>ACCEPTED</p>");
+    before = Files.writeString(folder.resolve("before.json"), "{\"format\": 1}\n");
     result = folder.resolve("result.json");
     Files.writeString(
         result,
         """
         {"format": 1, "job": {"tag": "CW-114", "file": "elsewhere/job.toml", "sha256": "%s"},
+         "reference": {"file": "elsewhere/before.json", "sha256": "%s"},
          "recordings": [{"file": "elsewhere/hand 100%%.csv", "sha256": "%s", "strokes": [{"number": 0}]}],
          "cams": [{"file": "no input"}]}
         """
-            .formatted(Digest.of(sheet).sha256(), Digest.of(recording).sha256()));
+            .formatted(
+                Digest.of(sheet).sha256(),
+                Digest.of(before).sha256(),
+                Digest.of(recording).sha256()));
   }
 
   @Test
@@ -63,6 +69,7 @@ class SealTest {
         .containsExactly(
             org.assertj.core.groups.Tuple.tuple("result", "result.json"),
             org.assertj.core.groups.Tuple.tuple("job", "job.toml"),
+            org.assertj.core.groups.Tuple.tuple("reference", "before.json"),
             org.assertj.core.groups.Tuple.tuple("recording", "hand 100%.csv"),
             org.assertj.core.groups.Tuple.tuple("record", "record.html"));
     SealCheck check = SealCheck.of(result);
@@ -75,7 +82,7 @@ class SealTest {
   @Test
   void tellsWhichFileHasOneByteChanged() throws IOException {
     Sealing.seal(List.of(result, record), SealKey.atOrNew(key), NOON);
-    for (Path file : List.of(result, record, sheet, recording)) {
+    for (Path file : List.of(result, record, sheet, recording, before)) {
       byte[] whole = Files.readAllBytes(file);
       byte[] touched = whole.clone();
       touched[touched.length / 2] ^= 1;
