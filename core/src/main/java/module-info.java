@@ -8,6 +8,7 @@ module tripline.core {
   requires static transitive org.jspecify;
 
   exports tripline;
+  exports tripline.capture;
   exports tripline.csv;
   exports tripline.job;
   exports tripline.link;

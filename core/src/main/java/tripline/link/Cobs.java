@@ -4,13 +4,13 @@ package tripline.link;
  * Consistent Overhead Byte Stuffing (Cheshire and Baker, IEEE/ACM Transactions on Networking 7(2),
  * 1999): rewrites bytes so that none is zero. SPEC §2.
  */
-final class Cobs {
+public final class Cobs {
   private static final int FULL = 0xff;
 
   private Cobs() {}
 
   /** Most bytes that {@code length} bytes become. */
-  static int longest(int length) {
+  public static int longest(int length) {
     return length + length / (FULL - 1) + 1;
   }
 
@@ -19,7 +19,7 @@ final class Cobs {
    *
    * @return bytes written, at most {@link #longest}
    */
-  static int encode(byte[] data, int length, byte[] out, int at) {
+  public static int encode(byte[] data, int length, byte[] out, int at) {
     int codeAt = at;
     int to = at + 1;
     int code = 1;
@@ -46,7 +46,7 @@ final class Cobs {
    * @param out with room for {@code to - from} bytes
    * @return bytes of data at the start of {@code out}, or -1 if a code reaches beyond the end
    */
-  static int decode(byte[] wire, int from, int to, byte[] out) {
+  public static int decode(byte[] wire, int from, int to, byte[] out) {
     int origin = from + 1;
     System.arraycopy(wire, origin, out, 0, to - origin);
     int at = from;

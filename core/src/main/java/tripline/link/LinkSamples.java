@@ -29,6 +29,7 @@ public final class LinkSamples implements BodySink {
   private @Nullable Status status;
   private SinkSource.Break pendingBreak = SinkSource.Break.FIRST;
   private long lastNs = NONE;
+  private boolean afterLineLost;
   private long nextNumber = NONE;
   private long nextEdge = NONE;
   private long rows;
@@ -58,6 +59,39 @@ public final class LinkSamples implements BodySink {
       case LOSS -> onLoss(LossMessage.read(body));
       default -> {}
     }
+  }
+
+  /**
+   * The line was lost and is to come back: rows that follow in the same session come after a gap,
+   * even where their numbers begin again.
+   */
+  public void lineLost() {
+    afterLineLost = true;
+  }
+
+  /**
+   * A mark that the logger does not know of: it belongs after the row handed on last.
+   *
+   * @param text free text; counts for notes only
+   * @return false, and nothing is done, if no row was handed on in this stretch
+   */
+  public boolean markHere(Mark mark, String text) {
+    SampleSink into = sink;
+    if (into == null || lastNs == NONE) {
+      return false;
+    }
+    into.onMark(lastNs, mark, markText(mark, text));
+    return true;
+  }
+
+  /** The kind of a mark in the words of recordings; of a note its text, where it has one. */
+  private static String markText(Mark mark, String text) {
+    return switch (mark) {
+      case CLOSED_STOP -> MarkKind.CLOSED_STOP.word();
+      case OPEN_STOP -> MarkKind.OPEN_STOP.word();
+      case ADJUSTED -> MarkKind.ADJUSTED.word();
+      case NOTE -> text.isEmpty() ? MarkKind.NOTE.word() : text;
+    };
   }
 
   /** Hands on the edges and marks that still wait. */
@@ -173,12 +207,16 @@ public final class LinkSamples implements BodySink {
   private void follow(SampleSink into, long number, long firstNs) {
     if (nextNumber != NONE) {
       long ahead = (number - nextNumber) & WRAP;
-      long missing = ahead < AHEAD ? ahead : number;
-      if (missing > 0) {
-        lostOnLink += missing;
+      boolean startedAnew = ahead >= AHEAD;
+      long missing = startedAnew ? number : ahead;
+      lostOnLink += missing;
+      if (startedAnew && afterLineLost && lastNs != NONE) {
+        into.onLoss(lastNs, firstNs, -1);
+      } else if (missing > 0) {
         into.onLoss(lastNs == NONE ? firstNs : lastNs, firstNs, missing);
       }
     }
+    afterLineLost = false;
     nextNumber = number;
   }
 
@@ -269,9 +307,7 @@ public final class LinkSamples implements BodySink {
             case ADJUSTED -> Mark.ADJUSTED;
             case NOTE -> Mark.NOTE;
           };
-      boolean freeText = mark == Mark.NOTE && !said.text().isEmpty();
-      waiting.mark(
-          clock.timeNs(said.stampMicros()), mark, freeText ? said.text() : said.kind().word());
+      waiting.mark(clock.timeNs(said.stampMicros()), mark, markText(mark, said.text()));
     }
   }
 

@@ -8,6 +8,9 @@ sealed interface Happening {
   /** The instant on the contacts' clock, ns: the middle of the bracket where there is one. */
   long atNs();
 
+  /** Position stamp minus the stamp of this, ns. */
+  long skewNs(ReductionSettings settings);
+
   /**
    * A contact changed and held its new state.
    *
@@ -22,6 +25,11 @@ sealed interface Happening {
     @Override
     public long atNs() {
       return beforeNs + (afterNs - beforeNs) / 2;
+    }
+
+    @Override
+    public long skewNs(ReductionSettings settings) {
+      return settings.skewNs(channel);
     }
   }
 
@@ -39,8 +47,18 @@ sealed interface Happening {
     public long atNs() {
       return beforeNs + (fromNs - beforeNs) / 2;
     }
+
+    @Override
+    public long skewNs(ReductionSettings settings) {
+      return settings.skewNs(channel);
+    }
   }
 
   /** The operator pressed a mark. */
-  record Marked(long atNs, Mark mark, String text) implements Happening {}
+  record Marked(long atNs, Mark mark, String text) implements Happening {
+    @Override
+    public long skewNs(ReductionSettings settings) {
+      return settings.skewNs();
+    }
+  }
 }

@@ -43,7 +43,7 @@ public final class Reduction implements SampleSink {
     this.settings = settings;
     this.positions = new PositionTrack(settings, rhythm);
     WindowCutter cutter = new WindowCutter(positions.ring(), positions.noise(), rhythm);
-    this.spots = new SpotLog(cutter, positions.ring(), settings.skewNs());
+    this.spots = new SpotLog(cutter, positions.ring(), settings);
     this.bursts = new ContactBursts(settings.settleNs(), rhythm, spots::await);
     this.gaps = new GapLog(rhythm, Loss.What.ROWS, positions.noise(), this::writesAll);
   }
@@ -199,7 +199,7 @@ public final class Reduction implements SampleSink {
 
   private Change change(Happening.Settled s, Place place, Stillness stillness) {
     Change.Motion motion =
-        place.known() ? stillness.at(s.atNs() + settings.skewNs()) : Change.Motion.UNKNOWN;
+        place.known() ? stillness.at(s.atNs() + s.skewNs(settings)) : Change.Motion.UNKNOWN;
     return new Change(
         s.channel(), s.to(), s.beforeNs(), s.afterNs(), s.lastEdgeNs(), s.bounces(), place, motion);
   }

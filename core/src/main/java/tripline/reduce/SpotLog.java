@@ -23,7 +23,7 @@ final class SpotLog {
 
   private final WindowCutter cutter;
   private final ReadingRing ring;
-  private final long skewNs;
+  private final ReductionSettings settings;
   private final List<Happening> waiting = new ArrayList<>();
   private final List<Placed> cut = new ArrayList<>();
   private long nextReadyNs = Long.MAX_VALUE;
@@ -34,13 +34,10 @@ final class SpotLog {
   /** A happening and the windows about it. */
   record Placed(Happening happening, Spot spot) {}
 
-  /**
-   * @param skewNs position stamp minus contact stamp, ns
-   */
-  SpotLog(WindowCutter cutter, ReadingRing ring, long skewNs) {
+  SpotLog(WindowCutter cutter, ReadingRing ring, ReductionSettings settings) {
     this.cutter = cutter;
     this.ring = ring;
-    this.skewNs = skewNs;
+    this.settings = settings;
   }
 
   void await(Happening happening) {
@@ -55,7 +52,7 @@ final class SpotLog {
   }
 
   private long centreNs(Happening happening) {
-    return happening.atNs() + skewNs;
+    return happening.atNs() + happening.skewNs(settings);
   }
 
   /** When something will be due, ns; {@link Long#MAX_VALUE} where nothing is waiting. */

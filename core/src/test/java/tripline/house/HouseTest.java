@@ -25,6 +25,7 @@ class HouseTest {
           Map.entry("measure", Set.of()),
           Map.entry("csv", Set.of("sample")),
           Map.entry("link", Set.of("sample")),
+          Map.entry("capture", Set.of("link", "sample")),
           Map.entry("job", Set.of("sample")),
           Map.entry("reduce", Set.of("sample", "measure")),
           Map.entry("travel", Set.of("reduce", "job", "measure", "sample")),

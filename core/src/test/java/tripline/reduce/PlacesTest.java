@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static tripline.reduce.Feed.MS;
 import static tripline.reduce.Feed.NONE;
 
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -132,6 +133,29 @@ class PlacesTest {
                 plain.channels(), plain.settleNs(), 30 * MS, 0.001, OptionalDouble.empty(), 1));
     Place place = placeOf(feed, t -> 0.7 * (t - 0.030));
     assertThat(place.reading()).isCloseTo(0.7 * 2.0005, within(1e-9));
+  }
+
+  /** Two contacts close together; the filter of the second takes 8 ms longer to its stamp. */
+  @Test
+  void delaysOfSingleContactsAreAllowedFor() {
+    ReductionSettings plain = Feed.settings(2, 0.001, OptionalDouble.empty(), 1);
+    Feed feed =
+        new Feed(
+            new ReductionSettings(
+                plain.channels(),
+                plain.settleNs(),
+                0,
+                0.001,
+                OptionalDouble.empty(),
+                1,
+                List.of(0L, 8 * MS)));
+    for (int k = 0; k < 4000; k++) {
+      feed.row(k, 0.7 * k * 1e-3, 3, k >= 2009 ? 3 : k >= 2001 ? 1 : 0);
+    }
+    assertThat(feed.changes()).hasSize(2);
+    for (Change change : feed.changes()) {
+      assertThat(change.place().reading()).isCloseTo(0.7 * 2.0005, within(1e-9));
+    }
   }
 
   /** Every third position missing at random, and 60 ms about the change altogether. */
