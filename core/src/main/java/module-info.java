@@ -12,6 +12,7 @@ module tripline.core {
   exports tripline.csv;
   exports tripline.job;
   exports tripline.link;
+  exports tripline.live;
   exports tripline.measure;
   exports tripline.reduce;
   exports tripline.result;

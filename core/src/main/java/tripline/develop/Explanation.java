@@ -23,21 +23,29 @@ public final class Explanation {
    */
   public static Development of(
       List<RecordingTrace> recordings, JobSheet sheet, Optional<Reference> reference) {
+    return explained(recordings, sheet, reference).development();
+  }
+
+  /** As {@link #of}, with the map it rests on. */
+  public static Explained explained(
+      List<RecordingTrace> recordings, JobSheet sheet, Optional<Reference> reference) {
     if (recordings.isEmpty()) {
       throw new IllegalArgumentException("no recording to develop");
     }
     Survey survey = Survey.of(recordings, sheet);
     TravelMap map = TravelFit.of(survey, reference);
     List<Stroke> strokes = Strokes.of(survey, map);
-    return new Development(
-        sheet,
-        recordings,
-        map.coordinate(),
-        Settings.of(survey),
-        strokes,
-        Trips.of(survey, map, strokes),
-        map.caveats().stream()
-            .map(c -> new Development.Doubt(c.recording(), c.message()))
-            .toList());
+    return new Explained(
+        map,
+        new Development(
+            sheet,
+            recordings,
+            map.coordinate(),
+            Settings.of(survey),
+            strokes,
+            Trips.of(survey, map, strokes),
+            map.caveats().stream()
+                .map(c -> new Development.Doubt(c.recording(), c.message()))
+                .toList()));
   }
 }

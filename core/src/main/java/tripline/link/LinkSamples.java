@@ -101,6 +101,19 @@ public final class LinkSamples implements BodySink {
     }
   }
 
+  /**
+   * Hands the edges and marks that still wait to another sink, as {@link #finish} would hand them
+   * to the present one, and keeps them: what a recording that goes on would hold if it ended now.
+   */
+  public void copyWaiting(SampleSink into) {
+    waiting.copyTo(into, sink == null ? NONE : lastNs);
+  }
+
+  /** Whether edges or marks wait and no row has come yet that would have given them a sink. */
+  public boolean waitsForSink() {
+    return sink == null && !waiting.empty();
+  }
+
   /** The logger, as it last said. */
   public @Nullable Identity identity() {
     return identity;

@@ -88,8 +88,20 @@ final class Waiting {
     int at = first;
     first = at(1);
     size--;
+    late += notBeforeNs > timesNs[at] ? 1 : 0;
+    return send(at, sink, notBeforeNs);
+  }
+
+  /** Hands all of them on as {@link #sendFirst} would, and keeps them. */
+  void copyTo(SampleSink sink, long notBeforeNs) {
+    long timeNs = notBeforeNs;
+    for (int place = 0; place < size; place++) {
+      timeNs = send(at(place), sink, timeNs);
+    }
+  }
+
+  private long send(int at, SampleSink sink, long notBeforeNs) {
     long timeNs = Math.max(timesNs[at], notBeforeNs);
-    late += timeNs > timesNs[at] ? 1 : 0;
     if (channels[at] == MARK) {
       sink.onMark(timeNs, marks[at], texts[at]);
     } else {

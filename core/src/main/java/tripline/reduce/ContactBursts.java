@@ -237,4 +237,27 @@ final class ContactBursts {
   Trace.States end() {
     return new Trace.States(everKnown, settled);
   }
+
+  /** Stands where another one stands. */
+  void become(ContactBursts other) {
+    everKnown = other.everKnown;
+    startClosed = other.startClosed;
+    raw = other.raw;
+    settled = other.settled;
+    bursting = other.bursting;
+    stamped = other.stamped;
+    groupKnown = other.groupKnown;
+    groupRows = other.groupRows;
+    groupLastNs = other.groupLastNs;
+    closedRows = other.closedRows;
+    allEdges = other.allEdges;
+    previousRowNs = other.previousRowNs;
+    System.arraycopy(other.lastReadNs, 0, lastReadNs, 0, MOST);
+    System.arraycopy(other.reads, 0, reads, 0, MOST);
+    System.arraycopy(other.edgesSeen, 0, edgesSeen, 0, MOST);
+    System.arraycopy(other.beforeNs, 0, beforeNs, 0, MOST);
+    System.arraycopy(other.afterNs, 0, afterNs, 0, MOST);
+    System.arraycopy(other.lastEdgeNs, 0, lastEdgeNs, 0, MOST);
+    System.arraycopy(other.burstEdges, 0, burstEdges, 0, MOST);
+  }
 }

@@ -102,4 +102,10 @@ final class FreezeWatch {
         && Math.abs(s.jump) > jumpLeast
         && changes.stream().anyMatch(s::holds);
   }
+
+  /** Knows what another one knows. */
+  void become(FreezeWatch other) {
+    stretches.clear();
+    stretches.addAll(other.stretches);
+  }
 }

@@ -122,4 +122,16 @@ final class GapLog {
     }
     return losses;
   }
+
+  /** Knows what another one knows. */
+  void become(GapLog other) {
+    candidates.clear();
+    candidates.addAll(other.candidates);
+    thresholdNs = other.thresholdNs;
+    nextLearn = other.nextLearn;
+    beyond = other.beyond;
+    beyondNs = other.beyondNs;
+    beyondFromNs = other.beyondFromNs;
+    beyondToNs = other.beyondToNs;
+  }
 }

@@ -155,6 +155,11 @@ final class MotionTracker {
             Math.max(1.5 * noise.quantum(), REST_SIGMAS * block), LEAST_BAND_TURNS / turnsPerUnit);
   }
 
+  /** Widest spread of block means that still counts as standing still, reading units. */
+  double band() {
+    return band;
+  }
+
   long leastRestNs() {
     double slow = band * turnsPerUnit / SLOWEST_TURNS_PER_S;
     return (long) (1e9 * Math.max(LEAST_REST_S, Math.min(slow, 2.0)));
@@ -447,5 +452,41 @@ final class MotionTracker {
       }
     }
     return all;
+  }
+
+  /** Stands where another one stands. */
+  void become(MotionTracker other) {
+    speeds.become(other.speeds);
+    movements.clear();
+    movements.addAll(other.movements);
+    System.arraycopy(other.blockFrom, 0, blockFrom, 0, BLOCKS);
+    System.arraycopy(other.blockTo, 0, blockTo, 0, BLOCKS);
+    System.arraycopy(other.blockMean, 0, blockMean, 0, BLOCKS);
+    System.arraycopy(other.blockCount, 0, blockCount, 0, BLOCKS);
+    blocks = other.blocks;
+    noiseNow = other.noiseNow;
+    band = other.band;
+    blockNs = other.blockNs;
+    openFrom = other.openFrom;
+    openTo = other.openTo;
+    openUntil = other.openUntil;
+    openSum = other.openSum;
+    openOrigin = other.openOrigin;
+    openCount = other.openCount;
+    state = other.state;
+    beginNs = other.beginNs;
+    beginReading = other.beginReading;
+    sign = other.sign;
+    extreme = other.extreme;
+    extremeNs = other.extremeNs;
+    low = other.low;
+    high = other.high;
+    restSum = other.restSum;
+    restOrigin = other.restOrigin;
+    restCount = other.restCount;
+    stirredSquares = other.stirredSquares;
+    stirredFreedom = other.stirredFreedom;
+    strayed = other.strayed;
+    pending = other.pending;
   }
 }

@@ -93,4 +93,17 @@ final class NoiseGauge {
     }
     return Double.isInfinite(smallestStep) ? 0 : smallestStep;
   }
+
+  /** Knows what another one of the same stated count knows. */
+  void become(NoiseGauge other) {
+    smallestStep = other.smallestStep;
+    sum = other.sum;
+    count = other.count;
+    phase = other.phase;
+    t0 = other.t0;
+    x0 = other.x0;
+    t1 = other.t1;
+    x1 = other.x1;
+    usualCount = other.usualCount;
+  }
 }

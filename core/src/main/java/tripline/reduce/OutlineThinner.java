@@ -54,4 +54,13 @@ final class OutlineThinner {
     }
     return new Outline(points);
   }
+
+  /** Holds what another one holds. */
+  void become(OutlineThinner other) {
+    size = other.size;
+    System.arraycopy(other.timeNs, 0, timeNs, 0, size);
+    System.arraycopy(other.reading, 0, reading, 0, size);
+    spacingNs = other.spacingNs;
+    nextNs = other.nextNs;
+  }
 }

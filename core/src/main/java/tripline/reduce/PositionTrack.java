@@ -171,6 +171,11 @@ final class PositionTrack {
     return motion.leastRestNs();
   }
 
+  /** Widest spread of short means that counts as standing still, reading units. */
+  double stillBand() {
+    return motion.band();
+  }
+
   List<Loss> losses() {
     return gaps.losses();
   }
@@ -185,5 +190,25 @@ final class PositionTrack {
       }
     }
     return all;
+  }
+
+  /** Stands where another one of the same settings stands. */
+  void become(PositionTrack other) {
+    rhythm.become(other.rhythm);
+    unwrapper.become(other.unwrapper);
+    noise.become(other.noise);
+    ring.become(other.ring);
+    motion.become(other.motion);
+    outline.become(other.outline);
+    gaps.become(other.gaps);
+    slips.become(other.slips);
+    freezes.become(other.freezes);
+    count = other.count;
+    repeats = other.repeats;
+    steps = other.steps;
+    singleSteps = other.singleSteps;
+    lastNs = other.lastNs;
+    heldSinceNs = other.heldSinceNs;
+    last = other.last;
   }
 }

@@ -86,4 +86,14 @@ final class ReadingRing {
     }
     return low;
   }
+
+  /** Holds what another one holds. */
+  void become(ReadingRing other) {
+    int held = (int) Math.min(CAPACITY, other.pushed);
+    System.arraycopy(other.from, 0, from, 0, held);
+    System.arraycopy(other.to, 0, to, 0, held);
+    System.arraycopy(other.value, 0, value, 0, held);
+    System.arraycopy(other.count, 0, count, 0, held);
+    pushed = other.pushed;
+  }
 }

@@ -236,4 +236,45 @@ public final class Reduction implements SampleSink {
     faults.sort(Comparator.comparingLong(ReadingFault::fromNs));
     return faults;
   }
+
+  /** Position as last read, unwrapped, in units of the position channel; NaN before the first. */
+  public double reading() {
+    return positions.last();
+  }
+
+  /** Readings that stay within this of each other for a while stand still, reading units. */
+  public double stillBand() {
+    return positions.stillBand();
+  }
+
+  /**
+   * Makes this reduction stand where another one stands; from then on neither knows of the other. A
+   * recording that goes on can so be looked at as a whole, on another thread too, while it does.
+   * Copies about 1 MB and allocates next to nothing.
+   *
+   * @throws IllegalArgumentException if the other one was made with other settings
+   */
+  public void become(Reduction other) {
+    if (!settings.equals(other.settings)) {
+      throw new IllegalArgumentException("a reduction of other settings");
+    }
+    rhythm.become(other.rhythm);
+    positions.become(other.positions);
+    bursts.become(other.bursts);
+    spots.become(other.spots);
+    gaps.become(other.gaps);
+    reported.clear();
+    reported.addAll(other.reported);
+    started = other.started;
+    firstNs = other.firstNs;
+    lastOtherNs = other.lastOtherNs;
+    rows = other.rows;
+    lastRowNs = other.lastRowNs;
+    stampBeforeNs = other.stampBeforeNs;
+    nextChoreNs = other.nextChoreNs;
+    knownAtStamp = other.knownAtStamp;
+    readingAtStamp = other.readingAtStamp;
+    repeatedStamps = other.repeatedStamps;
+    firstRepeatNs = other.firstRepeatNs;
+  }
 }

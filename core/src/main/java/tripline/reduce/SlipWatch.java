@@ -134,4 +134,18 @@ final class SlipWatch {
     }
     return all;
   }
+
+  /** Knows what another one knows. */
+  void become(SlipWatch other) {
+    slips.clear();
+    slips.addAll(other.slips);
+    pending = other.pending;
+    dueNs = other.dueNs;
+    fromNs = other.fromNs;
+    toNs = other.toNs;
+    sideNs = other.sideNs;
+    from = other.from;
+    to = other.to;
+    speedBefore = other.speedBefore;
+  }
 }

@@ -67,4 +67,19 @@ final class Speeds {
     double speed = seconds > 0 ? (last - first) / seconds : 0;
     return new Movement.Speed(speed, Math.abs(speed) / 2, 0.5);
   }
+
+  /** Stands where another one stands. */
+  void become(Speeds other) {
+    System.arraycopy(other.held, 0, held, 0, HELD_BACK);
+    firstNs = other.firstNs;
+    first = other.first;
+    pieceNs = other.pieceNs;
+    piece = other.piece;
+    lastNs = other.lastNs;
+    last = other.last;
+    pieces = other.pieces;
+    taken = other.taken;
+    mean = other.mean;
+    squares = other.squares;
+  }
 }

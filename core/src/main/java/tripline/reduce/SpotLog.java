@@ -113,4 +113,16 @@ final class SpotLog {
               ReadingFault.Kind.EVENTS_LEFT_OUT, firstLeftOutNs, lastLeftOutNs, leftOut));
     }
   }
+
+  /** Holds what another one holds. */
+  void become(SpotLog other) {
+    waiting.clear();
+    waiting.addAll(other.waiting);
+    cut.clear();
+    cut.addAll(other.cut);
+    nextReadyNs = other.nextReadyNs;
+    leftOut = other.leftOut;
+    firstLeftOutNs = other.firstLeftOutNs;
+    lastLeftOutNs = other.lastLeftOutNs;
+  }
 }

@@ -31,4 +31,10 @@ final class Unwrapper {
     last = reading;
     return reading + offset;
   }
+
+  /** Stands where another one of the same modulus stands. */
+  void become(Unwrapper other) {
+    offset = other.offset;
+    last = other.last;
+  }
 }

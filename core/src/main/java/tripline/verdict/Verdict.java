@@ -21,7 +21,12 @@ public final class Verdict {
 
   /** The result of a development. */
   public static Result of(Development development) {
-    Assessment assessment = Assessment.of(development);
+    return of(Assessment.of(development));
+  }
+
+  /** The result of a development that has been judged. */
+  public static Result of(Assessment assessment) {
+    Development development = assessment.development();
     List<Finding> seen = Findings.of(assessment);
     List<FindingResult> findings = seen.stream().map(FindingResults::of).toList();
     SettingJudgement judged = assessment.judged();

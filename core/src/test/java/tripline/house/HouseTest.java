@@ -42,6 +42,11 @@ class HouseTest {
               "verdict",
               Set.of(
                   "finding", "assess", "result", "develop", "travel", "reduce", "job", "measure",
+                  "sample")),
+          Map.entry(
+              "live",
+              Set.of(
+                  "verdict", "assess", "result", "develop", "travel", "reduce", "job", "measure",
                   "sample")));
 
   @Test

@@ -216,4 +216,23 @@ class LinkSamplesTest {
     send(new Status(0, 0, 0, 3_000, 0, 1, 0, 0, 0, 0, 0, 0));
     assertThat(log).containsExactly("begin FIRST", "mark 2500000 OPEN_STOP open-stop");
   }
+
+  /** What waits can be looked at as if the stream ended, and is still handed on in its turn. */
+  @Test
+  void waitingEdgesAndMarksCanBeCopied() {
+    describe(53, 1);
+    send(edge(0, 500, 0, 1));
+    assertThat(samples.waitsForSink()).isTrue();
+    samples.copyWaiting(sink);
+    assertThat(log).containsExactly("edge 500250 ±1000 1 CLOSED");
+    log.clear();
+    send(block(0, 1_000, 1), edge(1, 1_500, 0, 0), edge(2, 900, 0, 1));
+    assertThat(samples.waitsForSink()).isFalse();
+    List<String> before = List.copyOf(log);
+    samples.copyWaiting(sink);
+    List<String> copied = List.copyOf(log.subList(before.size(), log.size()));
+    log.subList(before.size(), log.size()).clear();
+    samples.finish();
+    assertThat(copied).hasSize(2).isEqualTo(log.subList(before.size(), log.size()));
+  }
 }
