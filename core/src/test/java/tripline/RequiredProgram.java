@@ -14,7 +14,12 @@ public final class RequiredProgram {
 
   /** Skips or fails the running test unless {@code name --version} runs. */
   public static void need(String name) {
-    if (runs(name)) {
+    need(name, "--version");
+  }
+
+  /** Skips or fails the running test unless the program runs when asked for its version so. */
+  public static void need(String name, String versionOption) {
+    if (runs(name, versionOption)) {
       return;
     }
     if (System.getProperty("tripline.require", "").equals("all")) {
@@ -23,10 +28,10 @@ public final class RequiredProgram {
     Assumptions.abort(name + " does not run here");
   }
 
-  private static boolean runs(String name) {
+  private static boolean runs(String name, String versionOption) {
     try {
       Process process =
-          new ProcessBuilder(name, "--version")
+          new ProcessBuilder(name, versionOption)
               .redirectErrorStream(true)
               .redirectOutput(ProcessBuilder.Redirect.DISCARD)
               .start();

@@ -18,6 +18,7 @@ public final class Commands {
     commands.put("ports", PortsCommand::new);
     commands.put("chart", ChartCommand::new);
     commands.put("summary", SummaryCommand::new);
+    commands.put("rehearse", RehearseCommand::new);
     commands.put("seal", SealCommand::new);
     commands.put("verify-seal", VerifySealCommand::new);
     return commands;

@@ -27,7 +27,8 @@ record Seal(
   private static final String FIRST = "tripline-seal: 1\n";
   private static final String SIGNATURE = "signature: ";
   private static final Pattern FILE =
-      Pattern.compile("file: ([0-9a-f]{64}) (\\d{1,18}) (job|reference|recording|result|record) (.+)");
+      Pattern.compile(
+          "file: ([0-9a-f]{64}) (\\d{1,18}) (job|reference|recording|result|record) (.+)");
 
   static Seal of(Instant sealed, List<SealedFile> files, SealKey key) {
     StringBuilder text = new StringBuilder(FIRST);

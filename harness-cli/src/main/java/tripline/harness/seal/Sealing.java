@@ -34,8 +34,8 @@ public final class Sealing {
   /**
    * Seals files in one seal beside the first of them.
    *
-   * @param paths results and records; of a result, the inputs it names too: job sheet,
-   *     recordings, the earlier result that brought stops
+   * @param paths results and records; of a result, the inputs it names too: job sheet, recordings,
+   *     the earlier result that brought stops
    * @param sealed now
    * @return the files under seal
    * @throws InputFailure if one cannot be read, or an input is no longer what the result was made
