@@ -18,12 +18,6 @@ final class ChangeReading {
 
   private ChangeReading() {}
 
-  /** Mean bounce of mechanical switches by a published bench test, s: 1.557 ms (longest 6.2 ms). */
-  private static final double BOUNCE_S = 0.001557;
-
-  /** The most that can hide, in sample distances: an edge or two of every other one is seen. */
-  private static final double CLOSE_SHARE = 0.7;
-
   /**
    * A hand may pause or hurry within a gap this long, which no fit across it can see, ns; shorter
    * ones the fit bridges honestly.
@@ -31,8 +25,10 @@ final class ChangeReading {
   private static final long LONG_GAP_NS = 250_000_000;
 
   /**
-   * Reading at a change: fit (normal), bracket or stamp resolution (rectangular over the gap, JCGM
-   * 100 4.3.7), skew (one error for all changes of a logger, so common and signed by the speed).
+   * Reading at a change, corrected for the delay that unseen bounce causes in the mean (JCGM 100
+   * 3.2.4): fit (normal), bracket or stamp resolution (rectangular over the gap, JCGM 100 4.3.7),
+   * the spread of that delay, skew (one error for all changes of a logger, so common and signed by
+   * the speed).
    *
    * @param scanNs the logger's scan period: a gap finer than half of it is a stamp's resolution
    * @param losses stretches with readings missing: within one the place is anywhere between the
@@ -46,6 +42,7 @@ final class ChangeReading {
     if (!Double.isFinite(place.reading()) || !Double.isFinite(place.u())) {
       return Optional.empty();
     }
+    double reading = place.reading() + shift;
     List<Part> parts = new ArrayList<>();
     parts.add(Part.own(PartNames.FIT, place.u(), Shape.NORMAL));
     if (!change.motion().equals(Change.Motion.AT_REST)) {
@@ -58,7 +55,9 @@ final class ChangeReading {
               TypeB.between(0, Math.abs(speed) * gapS),
               Shape.RECTANGULAR));
       if (!stamped) {
-        parts.add(Part.own(PartNames.BOUNCE, Math.abs(speed) * unseenBounceS(gapS), Shape.NORMAL));
+        reading -= speed * UnseenBounce.lateS(gapS);
+        parts.add(
+            Part.own(PartNames.BOUNCE, Math.abs(speed) * UnseenBounce.uS(gapS), Shape.NORMAL));
       }
       parts.add(Part.common(PartNames.SKEW, speed * (channel.skewUNs() / NS_PER_S), Shape.NORMAL));
     }
@@ -70,22 +69,7 @@ final class ChangeReading {
                 parts.add(
                     Part.own(
                         PartNames.GAP, TypeB.between(0, Math.abs(l.moved())), Shape.RECTANGULAR)));
-    return Optional.of(new Estimate(place.reading() + shift, parts));
-  }
-
-  /**
-   * What bounce hides from samples T apart, s. A burst of length B catches a sample with chance
-   * B/T, which shows the old state every other time; the change then seems to come (T + B)/2 later
-   * than it did. With lengths spread exponentially about their mean m: u^2 = (m T^2 + 4 m^2 T + 6
-   * m^3) / (8 T). Samples that lie closer than a burst see its first edges all the better.
-   */
-  private static double unseenBounceS(double gapS) {
-    if (gapS <= 0) {
-      return 0;
-    }
-    double m = BOUNCE_S;
-    double square = (m * gapS * gapS + 4 * m * m * gapS + 6 * m * m * m) / (8 * gapS);
-    return Math.min(Math.sqrt(square), CLOSE_SHARE * gapS);
+    return Optional.of(new Estimate(reading, parts));
   }
 
   private static boolean holds(Loss loss, long timeNs) {

@@ -23,6 +23,9 @@ import tripline.truth.TrueChange;
  * with it alone, apart from samples and fits.
  */
 final class IdealTrace {
+  /** Edges are stamped by the logger: no samples for bounce to hide from. */
+  private static final long STAMP_NS = 1_000;
+
   private static final double STEP_S = 0.001;
   private static final double STILL = 1e-4;
   private static final int LEAST_REST = 120;
@@ -116,9 +119,9 @@ final class IdealTrace {
     return new Change(
         change.channel(),
         change.closed() ? ContactState.CLOSED : ContactState.OPEN,
-        atNs - 500_000,
-        atNs + 500_000,
-        atNs + 500_000,
+        atNs - STAMP_NS,
+        atNs + STAMP_NS,
+        atNs + STAMP_NS,
         0,
         new Place(reading, Math.max(u, 1e-6), speed, 1e-4, 50),
         still ? Change.Motion.AT_REST : Change.Motion.MOVING);

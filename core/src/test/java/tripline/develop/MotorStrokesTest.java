@@ -72,7 +72,7 @@ class MotorStrokesTest {
         HandJob.develop(Demo.sheet(channel, Seat.LIMIT, Demo.actuator()), job.recording(SENSOR));
     Estimate coast = development.strokes().get(0).powered().orElseThrow().coast().orElseThrow();
     assertThat(coast.budget().keySet())
-        .containsExactlyInAnyOrder("bounce", "bracket", "fit", "scale", "skew", "standstill");
+        .containsExactlyInAnyOrder("resolution", "fit", "scale", "skew", "standstill");
     assertThat(coast.budget().get("skew")).isCloseTo(0.65 * 0.001, within(1e-5));
     assertThat(coast.budget().get("scale")).isCloseTo(0.01 * coast.value(), within(1e-9));
   }
