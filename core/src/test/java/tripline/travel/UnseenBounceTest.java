@@ -1,46 +1,57 @@
 package tripline.travel;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import tripline.measure.Coverage;
 import tripline.truth.Rng;
 
-/** Mean and spread of the hidden delay against a simulation of what the formulas describe. */
+/** The hidden delay against contacts that bounce between samples, one change at a time. */
 class UnseenBounceTest {
   private static final double MEAN_S = 0.001557;
+  private static final double TOGGLE_S = 0.0004;
+  private static final int CHANGES = 200_000;
 
   @ParameterizedTest
-  @ValueSource(doubles = {0.01, 0.02, 0.05, 0.2})
-  void meanAndSpreadAreThoseOfBurstsThrownAtSamples(double gapS) {
+  @ValueSource(doubles = {0.01, 0.02, 0.05})
+  void meanAndSpreadAreThoseOfSampledBursts(double gapS) {
     Rng rng = new Rng(77);
-    int n = 400_000;
     double sum = 0;
     double squares = 0;
-    for (int k = 0; k < n; k++) {
-      double burstS = -MEAN_S * StrictMath.log(1 - rng.uniform());
-      double hidden = rng.chance(Math.min(1, burstS / gapS) / 2) ? (gapS + burstS) / 2 : 0;
-      sum += hidden;
-      squares += hidden * hidden;
+    for (int k = 0; k < CHANGES; k++) {
+      double late = late(rng, gapS);
+      sum += late;
+      squares += late * late;
     }
-    double mean = sum / n;
-    double sd = Math.sqrt(squares / n - mean * mean);
-    assertThat(UnseenBounce.lateS(gapS)).isCloseTo(mean, percent(2.5));
-    assertThat(UnseenBounce.uS(gapS)).isCloseTo(sd, percent(2.5));
+    double mean = sum / CHANGES;
+    double bracket = gapS * gapS / 12;
+    assertThat(UnseenBounce.lateS(gapS)).isCloseTo(mean, within(1.0e-4));
+    assertThat(Math.sqrt(bracket + Math.pow(UnseenBounce.uS(gapS), 2)))
+        .isCloseTo(Math.sqrt(squares / CHANGES - mean * mean), within(0.02 * gapS));
   }
 
-  @Test
-  void closeSamplesHideLessThanTheirDistance() {
-    for (double gapS = 1e-5; gapS < 0.01; gapS *= 1.3) {
-      assertThat(UnseenBounce.lateS(gapS)).isPositive().isLessThan(0.5 * gapS);
-      assertThat(UnseenBounce.uS(gapS)).isPositive().isLessThan(gapS);
+  @ParameterizedTest
+  @ValueSource(doubles = {0.001, 0.002, 0.005, 0.01, 0.02, 0.05})
+  void theIntervalHoldsTheChange(double gapS) {
+    Rng rng = new Rng(78);
+    double half = Coverage.of(UnseenBounce.uS(gapS), gapS / Math.sqrt(12)).halfWidth(0.95);
+    int held = 0;
+    for (int k = 0; k < CHANGES; k++) {
+      held += Math.abs(late(rng, gapS) - UnseenBounce.lateS(gapS)) <= half ? 1 : 0;
     }
-    assertThat(UnseenBounce.lateS(0)).isZero();
-    assertThat(UnseenBounce.uS(0)).isZero();
+    assertThat((double) held / CHANGES).isGreaterThan(0.92);
   }
 
-  private static org.assertj.core.data.Percentage percent(double percent) {
-    return org.assertj.core.data.Percentage.withPercentage(percent);
+  /** Middle of the bracket less the time of the first edge, for one change with its burst. */
+  private static double late(Rng rng, double gapS) {
+    double burstS = -MEAN_S * StrictMath.log(1 - rng.uniform());
+    double firstEdgeS = rng.uniform() * gapS;
+    double sampleS = gapS;
+    while (sampleS < firstEdgeS + burstS && (long) ((sampleS - firstEdgeS) / TOGGLE_S) % 2 == 1) {
+      sampleS += gapS;
+    }
+    return sampleS - gapS / 2 - firstEdgeS;
   }
 }
