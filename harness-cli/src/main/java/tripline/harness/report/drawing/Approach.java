@@ -144,8 +144,7 @@ final class Approach {
     }
     for (double tick : time.ticks(5)) {
       svg.line(time.at(tick), BOTTOM, time.at(tick), BOTTOM + 4).stroke(Palette.DARK, 0.8);
-      svg.text(
-          time.at(tick), BOTTOM + 14, "middle", 9.5, TravelOverTime.text(tick, time.tickStep(5)));
+      svg.textAbout(time.at(tick), BOTTOM + 14, 9.5, TravelOverTime.text(tick, time.tickStep(5)));
     }
     svg.text((LEFT + RIGHT) / 2, HEIGHT - 3, "middle", 9.5, "seconds").fill(Palette.DARK);
     String end = stop > 0 ? "open" : "closed";

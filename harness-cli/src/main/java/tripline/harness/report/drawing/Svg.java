@@ -62,6 +62,12 @@ final class Svg {
         .text(content);
   }
 
+  /** Text centred at x, or as near to it as keeps it inside the drawing. */
+  Element textAbout(double x, double y, double size, String content) {
+    double half = content.length() * size * CHARACTER / 2;
+    return text(Math.min(Math.max(x, half), WIDTH - half), y, "middle", size, content);
+  }
+
   /** A text cut to a width it is sure to fit in. */
   static String fitted(String text, double width, double size) {
     String safe = SafeText.line(text);

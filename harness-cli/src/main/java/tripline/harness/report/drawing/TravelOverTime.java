@@ -135,7 +135,7 @@ final class TravelOverTime {
           .data("tick", tick)
           .data("panel", id)
           .data("axis", "time");
-      svg.text(time.at(tick), BOTTOM + 14, "middle", 9.5, text(tick, time.tickStep(5)));
+      svg.textAbout(time.at(tick), BOTTOM + 14, 9.5, text(tick, time.tickStep(5)));
     }
     svg.text((LEFT + RIGHT) / 2, HEIGHT - 3, "middle", 9.5, "seconds").fill(Palette.DARK);
     for (double tick : position.ticks(6)) {
