@@ -128,6 +128,25 @@ class CheckTest {
   }
 
   @Test
+  void recordingsOutOfOrderOrGivenTwiceAreNamed() throws IOException {
+    String noon = HandStrokes.RIGHT.csv().replace("T08:14:05Z", "T12:00:00Z");
+    String first = file("a.csv", HandStrokes.RIGHT.rate(333).csv());
+    String second = file("b.csv", noon);
+    String again = file("c.csv", noon);
+    assertThat(check(List.of(first, second), "--quiet").errors()).isEmpty();
+    assertThat(check(List.of(second, first, again), "--quiet").errors().lines())
+        .containsExactly(
+            first
+                + ": was started before "
+                + second
+                + ", expected recordings in the order they were made",
+            again
+                + ": is the same, byte for byte, as "
+                + second
+                + ": its strokes are counted twice");
+  }
+
+  @Test
   void aTargetThatNobodyStatedIsSaidWithTheVerdict() throws IOException {
     String sheet = Files.readString(Path.of(JOB)).replaceFirst("backoff = 0.5\n", "");
     String job = file("job.toml", sheet);

@@ -12,6 +12,7 @@ import tripline.StrokeAnalysis;
 import tripline.harness.failure.OutputFailure;
 import tripline.harness.jobfile.JobFile;
 import tripline.harness.jobfile.SheetNote;
+import tripline.harness.recording.Order;
 import tripline.harness.recording.RecordingFile;
 import tripline.harness.recording.Recordings;
 import tripline.harness.report.AnswerFile;
@@ -55,6 +56,7 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
     List<RecordingFile> files = Recordings.read(arguments.recordings(), job, arguments.threads());
     job.assumptions().forEach(note -> assumed(job.file(), note, line.getErr()));
     files.forEach(file -> notices(file, line.getErr()));
+    Order.notices(files).forEach(notice -> notice(notice, line.getErr()));
     List<RecordingTrace> traces = files.stream().flatMap(f -> f.traces().stream()).toList();
     Provenance provenance =
         new Provenance(
@@ -72,10 +74,11 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
   }
 
   private static void notices(RecordingFile file, PrintWriter errors) {
-    String name = file.traces().get(0).name();
-    for (String notice : file.notices()) {
-      errors.println((name + ": " + notice).replaceAll("\\p{Cntrl}", "?"));
-    }
+    file.notices().forEach(notice -> notice(file.name() + ": " + notice, errors));
+  }
+
+  private static void notice(String notice, PrintWriter errors) {
+    errors.println(notice.replaceAll("\\p{Cntrl}", "?"));
   }
 
   /** Writes the result file where it is wanted. */

@@ -45,6 +45,16 @@ public record RecordingFile(
     notices = List.copyOf(notices);
   }
 
+  /** The file, as the user named it. */
+  public String name() {
+    return traces.get(0).name();
+  }
+
+  /** SHA-256 of its bytes. */
+  public String sha256() {
+    return traces.get(0).sha256();
+  }
+
   /**
    * Reads a file.
    *
