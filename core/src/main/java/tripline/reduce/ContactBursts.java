@@ -75,6 +75,22 @@ final class ContactBursts {
     }
   }
 
+  /** Whether a row of these states, all seen before and none in a burst, changes nothing. */
+  boolean isQuiet(long known, long closed) {
+    return known == groupKnown
+        && (known & ~everKnown) == 0
+        && ((closed ^ raw) & known) == 0
+        && bursting == 0;
+  }
+
+  /** So many quiet rows, the last of them at a time. */
+  void onQuietRows(int rowsTaken, long lastNs) {
+    if (groupKnown != 0) {
+      groupRows += rowsTaken;
+      groupLastNs = lastNs;
+    }
+  }
+
   private void onUnquietRow(long timeNs, long known, long edges, long fresh, long closed) {
     for (long m = bursting; m != 0; m &= m - 1) {
       int channel = Long.numberOfTrailingZeros(m);

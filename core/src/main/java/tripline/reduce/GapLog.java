@@ -62,6 +62,11 @@ final class GapLog {
     }
   }
 
+  /** Longest distance that is passed over, ns; as learned so far. */
+  long longestUsualNs() {
+    return thresholdNs;
+  }
+
   /** Learns from the rhythm so far what is long; cheap enough for some ten times a second. */
   void learn() {
     long total = rhythm.total();

@@ -115,6 +115,25 @@ final class MotionTracker {
     openCount++;
   }
 
+  /** Until when readings are only added up, ns. */
+  long openUntilNs() {
+    return openUntil;
+  }
+
+  /** {@link #onReading} of each; only the last may open a block. */
+  void add(QuietRows rows) {
+    int last = rows.end() - 1;
+    double origin = openOrigin;
+    double sum = openSum;
+    for (int row = rows.from(); row < last; row++) {
+      sum += rows.reading(row) - origin;
+    }
+    openSum = sum;
+    openCount += last - rows.from();
+    openTo = last > rows.from() ? rows.timeNs(last - 1) : openTo;
+    onReading(rows.lastNs(), rows.last());
+  }
+
   private void openBlock(long timeNs, double reading) {
     if (openCount > 0) {
       closeBlock();

@@ -37,6 +37,23 @@ final class NoiseGauge {
     phase = phase + 1 & EVERY - 1;
   }
 
+  /** {@link #onReading} of each. */
+  void add(QuietRows rows) {
+    int end = rows.end();
+    int row = rows.from();
+    while (row < end) {
+      if (phase < 3) {
+        take(rows.timeNs(row), rows.reading(row));
+        phase++;
+        row++;
+      } else {
+        int left = Math.min(EVERY - phase, end - row);
+        phase = phase + left & EVERY - 1;
+        row += left;
+      }
+    }
+  }
+
   private void take(long timeNs, double reading) {
     if (phase == 0) {
       t0 = timeNs;

@@ -23,6 +23,11 @@ final class OutlineThinner {
     }
   }
 
+  /** When a reading is next kept, ns. */
+  long nextNs() {
+    return nextNs;
+  }
+
   private void keep(long now, double value) {
     if (size == MOST) {
       for (int i = 0; i < MOST / 2; i++) {

@@ -55,13 +55,53 @@ final class PositionTrack {
     motion.probe(new StoppingFit(ring, noise));
   }
 
+  /** Undoes the wrap of a batch's readings, in place. */
+  void unwrap(RowBatch rows) {
+    unwrapper.unwrap(rows.reading, rows.size());
+  }
+
+  /** When something is next due that a quiet reading may bring about, ns. */
+  long dueNs() {
+    return Math.min(motion.openUntilNs(), outline.nextNs());
+  }
+
+  /** From when on no reading is quiet, ns. */
+  long quietUntilNs() {
+    return Math.min(slips.dueNs(), heldSinceNs + FreezeWatch.LEAST_NS);
+  }
+
+  /** Longest distance of a quiet reading from the one before, ns; 0 where none may be quiet. */
+  long longestQuietNs() {
+    boolean silenceTells = repeats * CHANGES_ONLY_SHARE < count + RowBatch.CAPACITY;
+    return Math.min(gaps.longestUsualNs(), silenceTells ? SHORT_SILENCE_NS : Long.MAX_VALUE);
+  }
+
+  /** Widest step of a quiet reading from the one before, reading units. */
+  double widestQuietStep() {
+    return slips.leastMove();
+  }
+
+  /** Readings that are quiet: {@link #onReading} of each; only the last may be due for anything. */
+  void takeQuiet(QuietRows rows) {
+    rows.addTo(rhythm, lastNs);
+    long runs = ring.end();
+    ring.add(rows);
+    repeats += rows.rows() - (ring.end() - runs);
+    heldSinceNs = ring.from(ring.end() - 1);
+    last = rows.last();
+    lastNs = rows.lastNs();
+    count += rows.rows();
+    noise.add(rows);
+    motion.add(rows);
+    outline.onReading(lastNs, last);
+  }
+
   /**
    * A reading.
    *
-   * @param raw as the logger wrote it, wrapped; not NaN
+   * @param reading unwrapped; not NaN
    */
-  void onReading(long timeNs, double raw) {
-    double reading = unwrapper.unwrap(raw);
+  void onReading(long timeNs, double reading) {
     if (count > 0) {
       onNext(timeNs, reading);
     } else {
@@ -142,6 +182,11 @@ final class PositionTrack {
   /** How many repeated the reading before. */
   long repeats() {
     return repeats;
+  }
+
+  /** Time of the last reading, ns; 0 before the first. */
+  long lastNs() {
+    return lastNs;
   }
 
   /** The last reading; NaN before the first. */

@@ -25,6 +25,30 @@ final class ReadingRing {
     pushed++;
   }
 
+  /** Takes readings, of which some may equal the one before. */
+  void add(QuietRows rows) {
+    int at = (int) (pushed - 1) & MASK;
+    double newest = value[at];
+    long added = 0;
+    for (int row = rows.from(); row < rows.end(); row++) {
+      long timeNs = rows.timeNs(row);
+      double reading = rows.reading(row);
+      if (reading == newest) {
+        to[at] = timeNs;
+        count[at]++;
+      } else {
+        at = at + 1 & MASK;
+        from[at] = timeNs;
+        to[at] = timeNs;
+        value[at] = reading;
+        count[at] = 1;
+        added++;
+        newest = reading;
+      }
+    }
+    pushed += added;
+  }
+
   /** Takes a reading equal to the one before it. */
   void repeat(long timeNs) {
     int last = (int) (pushed - 1) & MASK;

@@ -14,19 +14,38 @@ final class Rhythm {
   private static final long RENEW = 1024;
 
   private final long[] count = new long[BINS];
-  private final double[] sum = new double[BINS];
+  private final long[] sumNs = new long[BINS];
   private long total;
+
+  /** Distances not yet counted in a bin: the newest one, so often in a row. */
+  private long runNs;
+
+  private long run;
   private long renewAt;
   private long scanNs;
 
+  /** A distance; 0 is none. */
   void add(long distanceNs) {
-    if (distanceNs <= 0) {
-      return;
+    add(distanceNs, 1);
+  }
+
+  /** So many equal distances; 0 is none. Hot: mostly the same as the one before. */
+  void add(long distanceNs, int times) {
+    if (distanceNs != runNs) {
+      endRun();
+      runNs = distanceNs;
     }
-    int bin = bin(distanceNs);
-    count[bin]++;
-    sum[bin] += distanceNs;
-    total++;
+    run += times;
+  }
+
+  private void endRun() {
+    if (runNs > 0) {
+      int bin = bin(runNs);
+      count[bin] += run;
+      sumNs[bin] += run * runNs;
+      total += run;
+    }
+    run = 0;
   }
 
   private static int bin(long distanceNs) {
@@ -37,7 +56,7 @@ final class Rhythm {
 
   /** How many distances were added. */
   long total() {
-    return total;
+    return runNs > 0 ? total + run : total;
   }
 
   /**
@@ -45,6 +64,7 @@ final class Rhythm {
    * added.
    */
   long quantileNs(double share) {
+    endRun();
     if (total == 0) {
       return 0;
     }
@@ -53,7 +73,7 @@ final class Rhythm {
     for (int i = 0; i < BINS; i++) {
       seen += count[i];
       if (seen >= wanted) {
-        return Math.round(sum[i] / count[i]);
+        return Math.round((double) sumNs[i] / count[i]);
       }
     }
     throw new IllegalStateException("counts do not add up to " + total);
@@ -61,7 +81,7 @@ final class Rhythm {
 
   /** The logger's scan: the smallest usual distance, ns. Cheap; may lag behind a little. */
   long scanNs() {
-    if (total >= renewAt) {
+    if (total() >= renewAt) {
       scanNs = quantileNs(SCAN_SHARE);
       renewAt = total + Math.min(RENEW, 1 + total / 8);
     }
@@ -75,13 +95,15 @@ final class Rhythm {
 
   /** Nearly all distances are alike: the logger writes every sample. */
   boolean regular() {
-    return total >= 20 && quantileNs(0.95) < 1.5 * quantileNs(0.10);
+    return total() >= 20 && quantileNs(0.95) < 1.5 * quantileNs(0.10);
   }
 
   /** Stands where another one stands. */
   void become(Rhythm other) {
     System.arraycopy(other.count, 0, count, 0, BINS);
-    System.arraycopy(other.sum, 0, sum, 0, BINS);
+    System.arraycopy(other.sumNs, 0, sumNs, 0, BINS);
+    runNs = other.runNs;
+    run = other.run;
     total = other.total;
     renewAt = other.renewAt;
     scanNs = other.scanNs;

@@ -58,6 +58,16 @@ final class SlipWatch {
     this.leastMove = LEAST_TURNS / Math.abs(turnsPerUnit);
   }
 
+  /** A step no wider than this, reading units, is none that is looked at. */
+  double leastMove() {
+    return leastMove;
+  }
+
+  /** When a jump is to be judged, ns; {@link Long#MAX_VALUE} where none is pending. */
+  long dueNs() {
+    return dueNs;
+  }
+
   /** A step of the reading, before the new reading is in the ring. */
   void onStep(long beforeNs, double before, long nowNs, double now) {
     if (nowNs >= dueNs) {

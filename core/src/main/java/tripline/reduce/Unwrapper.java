@@ -18,6 +18,17 @@ final class Unwrapper {
     this.wraps = !Double.isNaN(modulus);
   }
 
+  /** Unwraps the first readings of an array in place; NaN, no reading, stays. */
+  void unwrap(double[] readings, int size) {
+    if (wraps) {
+      for (int i = 0; i < size; i++) {
+        if (!Double.isNaN(readings[i])) {
+          readings[i] = unwrap(readings[i]);
+        }
+      }
+    }
+  }
+
   double unwrap(double reading) {
     if (!wraps) {
       return reading;
