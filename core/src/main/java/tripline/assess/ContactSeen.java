@@ -48,7 +48,7 @@ public record ContactSeen(
     for (TripTarget edge : line.edges()) {
       boolean wanted = line.closedAbove(edge.edge()) != turned;
       List<Crossing> mine = left.stream().filter(c -> c.closedAbove() == wanted).toList();
-      left.removeAll(mine);
+      left.removeIf(c -> c.closedAbove() == wanted);
       tracks.add(Track.nearest(edge.edge(), mine, strays));
     }
     strays.addAll(left);

@@ -1,6 +1,7 @@
 package tripline.develop;
 
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import tripline.job.Direction;
 import tripline.measure.Estimate;
 import tripline.sample.Drive;
@@ -34,6 +35,19 @@ public record Stroke(
     boolean full,
     StoppedBy stoppedBy,
     Optional<Powered> powered) {
+
+  /** Strokes of one development are told apart by recording and number. */
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof Stroke stroke
+        && stroke.recording == recording
+        && stroke.number == number;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * recording + number;
+  }
 
   /** What ended a stroke. */
   public enum StoppedBy {

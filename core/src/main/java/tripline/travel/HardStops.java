@@ -67,7 +67,7 @@ final class HardStops {
   /** Touched again without pressing the mark: another touch of the same stop. */
   private boolean isUnmarkedTouch(End end, Touch plateau, List<Touch> marked) {
     double agree = PlateauStops.agreeTurns(survey.sheet().end(end));
-    return marked.stream().noneMatch(m -> m.rest().equals(plateau.rest()))
+    return marked.stream().noneMatch(plateau::isOfSameRestAs)
         && marked.stream()
             .anyMatch(m -> Math.abs(outward(end, m) - outward(end, plateau)) <= agree);
   }

@@ -5,6 +5,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import tripline.job.Direction;
 import tripline.measure.Estimate;
 import tripline.sample.ContactState;
@@ -15,7 +17,23 @@ import tripline.sample.ContactState;
  * gives a landmark of its own there and does not drag the true one along.
  */
 final class Landmarks {
-  private record Key(int frame, int setting, int channel, ContactState to, Direction direction) {}
+  /** Compares by hand: a record's own comparison is put together when it is first used. */
+  private record Key(int frame, int setting, int channel, ContactState to, Direction direction) {
+    @Override
+    public boolean equals(@Nullable Object other) {
+      return other instanceof Key key
+          && key.frame == frame
+          && key.setting == setting
+          && key.channel == channel
+          && key.to == to
+          && key.direction == direction;
+    }
+
+    @Override
+    public int hashCode() {
+      return Objects.hash(frame, setting, channel, to, direction);
+    }
+  }
 
   private Landmarks() {}
 

@@ -132,7 +132,8 @@ final class Legs {
     Optional<Rest> rest =
         new Rests(trace, turnsPerUnit, shift)
             .ending(segment.moves.get(0), last, segment.furthest());
-    boolean lastOfAll = trace.movements().get(trace.movements().size() - 1).equals(last);
+    boolean lastOfAll =
+        trace.movements().get(trace.movements().size() - 1).fromNs() == last.fromNs();
     long endNs = last.stopping().stood() ? last.stopping().stillNs() : last.toNs();
     return new Leg(
         recording,

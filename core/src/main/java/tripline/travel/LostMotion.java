@@ -86,8 +86,7 @@ final class LostMotion {
     return all.stream()
         .noneMatch(
             other ->
-                !other.equals(landmark)
-                    && other.frame() == landmark.frame()
+                other.frame() == landmark.frame()
                     && other.matches(landmark)
                     && other.strokes() >= landmark.strokes()
                     && (other.strokes() > landmark.strokes()

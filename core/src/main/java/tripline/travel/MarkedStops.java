@@ -26,7 +26,10 @@ final class MarkedStops {
     for (MarkPoint mark : trace.marks()) {
       end(mark.mark())
           .flatMap(end -> rest(survey, recording, mark).map(rest -> touch(end, recording, rest)))
-          .filter(touch -> !touches.contains(touch))
+          .filter(
+              touch ->
+                  touches.stream()
+                      .noneMatch(t -> t.end() == touch.end() && t.isOfSameRestAs(touch)))
           .ifPresent(touches::add);
     }
     return touches;

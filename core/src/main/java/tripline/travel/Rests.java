@@ -49,7 +49,7 @@ final class Rests {
     List<Movement> all = trace.movements();
     Optional<Rest> longest = Optional.empty();
     Optional<Rest> after = Optional.empty();
-    for (int i = all.indexOf(first); i < all.size(); i++) {
+    for (int i = index(first); i < all.size(); i++) {
       if (all.get(i) instanceof Rest rest) {
         if (isAt(furthest, rest)) {
           longest = longer(longest, rest);
@@ -68,7 +68,7 @@ final class Rests {
     List<Movement> all = trace.movements();
     Optional<Rest> longest = Optional.of(there);
     for (int step = -1; step <= 1; step += 2) {
-      for (int i = all.indexOf(there) + step; i >= 0 && i < all.size(); i += step) {
+      for (int i = index(there) + step; i >= 0 && i < all.size(); i += step) {
         if (all.get(i) instanceof Rest rest && isAt(there.reading(), rest)) {
           longest = longer(longest, rest);
         } else if (all.get(i) instanceof Rest || travels((Move) all.get(i))) {
@@ -77,6 +77,16 @@ final class Rests {
       }
     }
     return shifted(longest.get(), shift);
+  }
+
+  /** Movements follow each other: each is known by when it begins. */
+  private int index(Movement movement) {
+    List<Movement> all = trace.movements();
+    int i = 0;
+    while (all.get(i).fromNs() != movement.fromNs()) {
+      i++;
+    }
+    return i;
   }
 
   private static Optional<Rest> longer(Optional<Rest> a, Rest b) {

@@ -19,6 +19,8 @@ public final class Main {
 
   /** Runs the command line given and ends the process with its exit status. */
   public static void main(String[] args) {
+    // Else picocli looks for Groovy in every jar there is.
+    System.setProperty("picocli.disable.closures", "true");
     System.exit(run(Streams.ofProcess(), args));
   }
 

@@ -59,7 +59,17 @@ class LauncherTest {
     assertThat(run.errors).isEmpty();
     assertThat(run.answers)
         .endsWith("-jar", jar(), "check", "a b", "*", "$HOME", "", "it's \"so\"")
-        .contains("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC");
+        .contains("-XX:+UseSerialGC");
+  }
+
+  @Test
+  void takesTheSecondCompilerOnlyWhereLargeFilesAreRead() throws Exception {
+    assertThat(run(java17, temp, launcher, "check", "j", "r").answers)
+        .contains("-XX:Tier4InvocationThreshold=2500000", "-XX:-C1UpdateMethodData")
+        .doesNotContain("-XX:TieredStopAtLevel=1");
+    assertThat(run(java17, temp, launcher, "ports").answers)
+        .contains("-XX:TieredStopAtLevel=1")
+        .doesNotContain("-XX:-C1UpdateMethodData");
   }
 
   @Test
