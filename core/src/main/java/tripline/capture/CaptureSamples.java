@@ -2,7 +2,6 @@ package tripline.capture;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tripline.link.BodySink;
@@ -76,11 +75,12 @@ public final class CaptureSamples implements CaptureSink {
     if (change.event() != LineChange.Event.OPENED) {
       decoder.finish();
     }
-    if (change.event() == LineChange.Event.LOST) {
-      endGap(elapsedMicros);
-      samples.lineLost();
+    if (change.event() == LineChange.Event.LOST && lost == null) {
       lost = change;
       lostMicros = elapsedMicros;
+    }
+    if (change.event() == LineChange.Event.LOST) {
+      samples.lineLost();
     }
   }
 
@@ -102,15 +102,9 @@ public final class CaptureSamples implements CaptureSink {
       case HERE -> lateMarks += samples.markHere(pressed.mark(), pressed.text()) ? 0 : 1;
       case TOO_LATE -> {
         lateMarks++;
-        samples.markHere(Mark.NOTE, lateText(pressed));
+        samples.markHere(Mark.NOTE, pressed.noteText());
       }
     }
-  }
-
-  private static String lateText(HostMark pressed) {
-    String what = pressed.mark().name().toLowerCase(Locale.ROOT).replace('_', '-');
-    String text = pressed.text().isEmpty() ? "" : " \"" + pressed.text() + "\"";
-    return what + text + " pressed while the logger was out of reach";
   }
 
   @Override

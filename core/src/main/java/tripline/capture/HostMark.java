@@ -1,5 +1,6 @@
 package tripline.capture;
 
+import java.util.Locale;
 import tripline.sample.Mark;
 
 /**
@@ -10,6 +11,13 @@ import tripline.sample.Mark;
  * @param text free text, may be empty
  */
 public record HostMark(Mark mark, Taken taken, String text) {
+  /** What is left of a mark whose place is not known. */
+  public String noteText() {
+    String word = mark.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    String quoted = text.isEmpty() ? "" : " \"" + text + "\"";
+    return word + quoted + " pressed while the logger was out of reach";
+  }
+
   /** Who stamps a mark. */
   public enum Taken {
     /** The logger was told, and its own mark is among the bytes received. */

@@ -8,8 +8,6 @@ import tripline.csv.CsvHeader;
 import tripline.job.JobSheet;
 import tripline.reduce.Reduction;
 import tripline.reduce.ReductionSettings;
-import tripline.sample.ContactState;
-import tripline.sample.Mark;
 import tripline.sample.SampleSink;
 
 /** Hands a reduction to each stretch of a recording in which time only goes forward. */
@@ -64,21 +62,6 @@ final class RecordingEvents implements CsvEvents {
     String shown = String.join(", ", names.subList(0, Math.min(MOST_NAMES, names.size())));
     int more = names.size() - MOST_NAMES;
     return more > 0 ? shown + " and " + more + " more" : shown;
-  }
-
-  /** Where the rows of a file go that is refused already. */
-  private static final class Discard implements SampleSink {
-    @Override
-    public void onRow(long timeNs, double reading, long known, long closed) {}
-
-    @Override
-    public void onEdge(long timeNs, long resolutionNs, int channel, ContactState state) {}
-
-    @Override
-    public void onMark(long timeNs, Mark mark, String text) {}
-
-    @Override
-    public void onLoss(long fromNs, long toNs, long samples) {}
   }
 
   private Reduction begin() {

@@ -7,22 +7,12 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import tripline.csv.CsvFault;
-import tripline.csv.CsvMetadata;
-import tripline.csv.CsvReader;
-import tripline.csv.CsvRequest;
-import tripline.csv.PositionZero;
+import org.jspecify.annotations.Nullable;
+import tripline.capture.CaptureFormat;
 import tripline.harness.failure.InputFailure;
 import tripline.harness.jobfile.JobFile;
-import tripline.job.End;
-import tripline.job.JobSheet;
-import tripline.reduce.Reduction;
-import tripline.reduce.Trace;
-import tripline.sample.Drive;
 import tripline.travel.RecordingTrace;
 
 /**
@@ -31,9 +21,13 @@ import tripline.travel.RecordingTrace;
  * @param traces one, or several where time stepped back in it; at least one
  * @param started when its logger says it began
  * @param notices what the user should know about it, without the file's name
+ * @param power the logger of a capture, where it decides whether position zero is kept
  */
 public record RecordingFile(
-    List<RecordingTrace> traces, Optional<Instant> started, List<String> notices) {
+    List<RecordingTrace> traces,
+    Optional<Instant> started,
+    List<String> notices,
+    Optional<LoggerPower> power) {
   /** Which recording of a job a file is. */
   enum Rank {
     FIRST,
@@ -55,8 +49,12 @@ public record RecordingFile(
     return traces.get(0).sha256();
   }
 
+  RecordingFile(List<RecordingTrace> traces, Optional<Instant> started, List<String> notices) {
+    this(traces, started, notices, Optional.empty());
+  }
+
   /**
-   * Reads a file.
+   * Reads a file; its first byte tells a capture from text.
    *
    * @throws InputFailure if it cannot be used
    */
@@ -65,25 +63,10 @@ public record RecordingFile(
     if (Files.isDirectory(path)) {
       throw new InputFailure(file, "is a folder, expected a recording");
     }
-    RecordingEvents events = new RecordingEvents(job.sheet());
-    CsvReader reader = new CsvReader(job.layout(), request(job.sheet()), events);
-    String sha256;
+    Chosen chosen = new Chosen(file, job, rank);
     try {
-      Optional<String> digest =
-          DigestedFile.read(
-              path,
-              (bytes, length) ->
-                  reader.accept(bytes, 0, length).isEmpty() && events.tooManyLine() == 0);
-      if (events.tooManyLine() > 0) {
-        throw new InputFailure(
-            file,
-            events.tooManyLine(),
-            1,
-            "time steps back for the %dth time, expected a clock that runs forward"
-                .formatted(RecordingEvents.MOST_STRETCHES));
-      }
-      reader.finish().ifPresent(fault -> refuse(file, fault));
-      sha256 = digest.orElseThrow();
+      Optional<String> digest = DigestedFile.read(path, chosen);
+      return chosen.reading().finish(digest);
     } catch (NoSuchFileException e) {
       throw new InputFailure(file, "no such file, expected a recording");
     } catch (AccessDeniedException e) {
@@ -91,58 +74,53 @@ public record RecordingFile(
     } catch (IOException e) {
       throw new InputFailure(file, "cannot be read: " + e.getMessage());
     }
-    if (reader.summary().rows() == 0) {
-      throw new InputFailure(file, "holds no rows, expected a recording");
-    }
-    return of(file, sha256, events, job, rank);
   }
 
-  private static void refuse(String file, CsvFault fault) {
-    throw new InputFailure(file, fault.line(), fault.column(), fault.message());
+  /** The reader that the first bytes ask for. */
+  private static final class Chosen implements DigestedFile.Bytes {
+    private final String file;
+    private final JobFile job;
+    private final Rank rank;
+    private @Nullable Reading reading;
+
+    Chosen(String file, JobFile job, Rank rank) {
+      this.file = file;
+      this.job = job;
+      this.rank = rank;
+    }
+
+    @Override
+    public boolean onBytes(byte[] bytes, int length) {
+      if (reading == null && CaptureFormat.isCapture(bytes, length)) {
+        reading = new CaptureReading(file, job, rank);
+      }
+      return reading().onBytes(bytes, length);
+    }
+
+    /** An empty file is an empty text. */
+    Reading reading() {
+      Reading chosen = reading;
+      if (chosen == null) {
+        chosen = new CsvReading(file, job, rank);
+        reading = chosen;
+      }
+      return chosen;
+    }
   }
 
-  /** Torque and motor channels may be missing: strokes by hand are recorded without them. */
-  private static CsvRequest request(JobSheet sheet) {
-    Set<String> optional = new HashSet<>(sheet.channels().contacts());
-    sheet.contacts().forEach(c -> optional.remove(c.channel()));
-    return new CsvRequest(sheet.channels(), optional);
-  }
-
-  private static RecordingFile of(
-      String file, String sha256, RecordingEvents events, JobFile job, Rank rank) {
-    List<String> notices = new ArrayList<>(events.notices());
-    CsvMetadata metadata = events.header().metadata();
-    List<Trace> reduced = events.reductions().stream().map(Reduction::finish).toList();
-    Optional<Drive> stated = metadata.drive().or(() -> job.layout().drive());
-    Drive drive = stated.orElse(Drive.MOTOR);
-    if (stated.isEmpty() && !motorRan(reduced, job.sheet())) {
-      notices.add(
-          "what drove the valve is not stated (# drive: hand), taken as motor: where it stood"
-              + " still is no hard stop");
+  /** With the position zero that follows from the logger's power, where it is a capture's. */
+  RecordingFile after(RecordingFile before) {
+    if (power.isEmpty() || before.power.isEmpty()) {
+      return this;
     }
-    PositionZero zero =
-        metadata.zero().orElse(rank == Rank.FIRST ? PositionZero.LOST : PositionZero.KEPT);
-    List<RecordingTrace> traces = new ArrayList<>();
-    for (Trace trace : reduced) {
-      RecordingTrace.Zero kept =
-          traces.isEmpty() && zero == PositionZero.LOST
-              ? RecordingTrace.Zero.LOST
-              : RecordingTrace.Zero.KEPT;
-      traces.add(new RecordingTrace(file, sha256, drive, kept, trace));
-    }
-    return new RecordingFile(traces, metadata.started(), notices);
-  }
-
-  private static boolean motorRan(List<Trace> traces, JobSheet sheet) {
-    long motors = 0;
-    for (End end : End.values()) {
-      motors |= sheet.motor(end).map(c -> 1L << sheet.channels().indexOf(c)).orElse(0L);
-    }
-    long channels = motors;
-    return traces.stream()
-        .anyMatch(
-            t ->
-                ((t.start().closed() | t.end().closed()) & channels) != 0
-                    || t.changes().stream().anyMatch(c -> (1L << c.channel() & channels) != 0));
+    RecordingTrace.Zero zero =
+        power.get().stayedOnSince(before.power.get())
+            ? RecordingTrace.Zero.KEPT
+            : RecordingTrace.Zero.LOST;
+    List<RecordingTrace> changed = new ArrayList<>(traces);
+    RecordingTrace first = traces.get(0);
+    changed.set(
+        0, new RecordingTrace(first.name(), first.sha256(), first.drive(), zero, first.trace()));
+    return new RecordingFile(changed, started, notices, power);
   }
 }

@@ -28,7 +28,7 @@ public final class Recordings {
       for (int i = 0; i < paths.size(); i++) {
         files.add(RecordingFile.read(paths.get(i), job, rank(i)));
       }
-      return files;
+      return joined(files);
     }
     ExecutorService pool = Executors.newFixedThreadPool(Math.min(threads, paths.size()));
     try {
@@ -42,10 +42,19 @@ public final class Recordings {
       for (Future<RecordingFile> each : pending) {
         files.add(outcome(each));
       }
-      return files;
+      return joined(files);
     } finally {
       pool.shutdownNow();
     }
+  }
+
+  /** Between two captures the logger itself tells whether it was on all the time. */
+  private static List<RecordingFile> joined(List<RecordingFile> files) {
+    List<RecordingFile> joined = new ArrayList<>();
+    for (int i = 0; i < files.size(); i++) {
+      joined.add(i == 0 ? files.get(0) : files.get(i).after(files.get(i - 1)));
+    }
+    return joined;
   }
 
   private static Rank rank(int index) {

@@ -27,7 +27,7 @@ public record BaudRate(int bitsPerSecond) {
   public BaudRate {
     if (!KNOWN.contains(bitsPerSecond)) {
       throw new IllegalArgumentException(
-          "baud rate is %d, expected a usual one; the nearest is %d"
+          "%d is no usual baud rate; the nearest is %d"
               .formatted(bitsPerSecond, nearest(bitsPerSecond)));
     }
   }

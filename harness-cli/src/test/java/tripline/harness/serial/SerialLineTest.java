@@ -201,7 +201,7 @@ class SerialLineTest {
   void aMistypedBaudRateNamesTheNearest() {
     assertThatThrownBy(() -> new BaudRate(11520))
         .isInstanceOf(IllegalArgumentException.class)
-        .hasMessage("baud rate is 11520, expected a usual one; the nearest is 9600");
+        .hasMessage("11520 is no usual baud rate; the nearest is 9600");
     assertThat(BaudRate.KNOWN).isSorted().contains(BaudRate.USUAL.bitsPerSecond());
   }
 

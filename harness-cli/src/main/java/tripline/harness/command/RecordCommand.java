@@ -1,0 +1,153 @@
+package tripline.harness.command;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.InstantSource;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import tripline.Version;
+import tripline.capture.CaptureBegin;
+import tripline.capture.CaptureFormat;
+import tripline.harness.capture.CaptureFile;
+import tripline.harness.capture.CaptureSummary;
+import tripline.harness.capture.Capturing;
+import tripline.harness.ending.EndRequest;
+import tripline.harness.failure.InputFailure;
+import tripline.harness.failure.LinkFailure;
+import tripline.harness.failure.OutputFailure;
+import tripline.harness.jobfile.JobFile;
+import tripline.harness.recording.LoggerSettings;
+import tripline.harness.serial.ByteLine;
+import tripline.harness.serial.Reach;
+import tripline.harness.serial.SerialPorts;
+import tripline.sample.Drive;
+
+/** Records a logger. */
+@Command(
+    name = "record",
+    description = {
+      "Record a logger on a serial port until Ctrl-C or q.",
+      "Keys: c closed stop, o open stop, a adjusted, n note; the logger's own button does the same."
+          + " Where standard input is no terminal they are taken as lines.",
+      "A line that is lost is waited for, and the capture goes on in the same file."
+    })
+public final class RecordCommand implements Callable<ExitStatus> {
+  @Spec private @Nullable CommandSpec spec;
+
+  @Mixin private final PortArguments port = new PortArguments();
+
+  @Parameters(index = "0", paramLabel = "JOB", description = "Job sheet (TOML).")
+  private @Nullable Path job;
+
+  @Parameters(
+      index = "1",
+      paramLabel = "OUT",
+      description = "Capture to write, a new file; `check` takes it as it is.")
+  private @Nullable Path out;
+
+  @Option(
+      names = "--drive",
+      paramLabel = "HAND|MOTOR",
+      description = "What moves the valve (default: what the sheet says of recordings).")
+  private @Nullable Drive drive;
+
+  @Option(
+      names = "--zero",
+      paramLabel = "KEPT|LOST",
+      description =
+          "Whether position zero is that of the recording before (default: kept as long as the"
+              + " logger stays switched on).")
+  private CaptureBegin.@Nullable Zero zero;
+
+  @Option(
+      names = "--rate",
+      paramLabel = "HZ",
+      description = "Samples a second (default: the logger's own setting).")
+  private @Nullable Double rateHz;
+
+  @Option(names = "--no-keys", description = "Do not read the keyboard.")
+  private boolean noKeys;
+
+  @Override
+  public ExitStatus call() {
+    if (spec == null || job == null || out == null) {
+      throw new IllegalStateException("called without its command line");
+    }
+    long rate = rateMilliHz(spec);
+    Reach reach = SerialPorts.to(port.name(), port.baud(spec.commandLine()));
+    JobFile sheet = JobFile.read(job);
+    if (Files.exists(out)) {
+      throw new OutputFailure(out.toString(), "is there already, expected the name of a new file");
+    }
+    EndRequest end = EndRequest.ofProcess();
+    CaptureSummary summary;
+    try (ByteLine line = reach.open();
+        CaptureFile file = CaptureFile.create(out, begin(sheet), System::nanoTime);
+        RecordPanel panel = new RecordPanel(sheet.sheet(), noKeys, spec.commandLine().getErr())) {
+      Capturing capturing =
+          new Capturing(
+              file,
+              reach,
+              sheet.sheet().channels(),
+              rate,
+              panel,
+              System::nanoTime,
+              InstantSource.system());
+      begin(capturing, line, sheet, file);
+      panel.begun(capturing.incoming(), out);
+      summary = capturing.run(end);
+    }
+    spec.commandLine().getOut().println(RecordPanel.summary(summary, out));
+    return ExitStatus.ACCEPTED;
+  }
+
+  /** A capture of nobody, or of a logger the sheet does not fit, is not kept. */
+  private static void begin(Capturing capturing, ByteLine line, JobFile sheet, CaptureFile file) {
+    try {
+      capturing.begin(line);
+      LoggerSettings.lacking(sheet.sheet(), capturing.incoming().channels())
+          .ifPresent(
+              lacking -> {
+                throw new InputFailure(sheet.file(), lacking);
+              });
+    } catch (LinkFailure | InputFailure e) {
+      file.discard();
+      throw e;
+    }
+  }
+
+  private long rateMilliHz(CommandSpec of) {
+    if (rateHz == null) {
+      return 0;
+    }
+    if (!(rateHz >= 0.001 && rateHz <= 4_294_967)) {
+      throw new ParameterException(
+          of.commandLine(), "--rate is %s, expected 0.001 to 4294967 Hz".formatted(rateHz));
+    }
+    return Math.round(rateHz * 1000);
+  }
+
+  private CaptureBegin begin(JobFile sheet) {
+    return new CaptureBegin(
+        CaptureFormat.MAJOR,
+        CaptureFormat.MINOR,
+        Optional.ofNullable(drive).or(() -> sheet.layout().drive()),
+        Optional.ofNullable(zero),
+        ChronoUnit.MICROS.between(Instant.EPOCH, Instant.now()),
+        sheet.sha256(),
+        "tripline " + Version.TEXT,
+        port.name(),
+        sheet.sheet().job().tag(),
+        sheet.file());
+  }
+}

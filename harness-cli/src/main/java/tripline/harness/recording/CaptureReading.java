@@ -1,0 +1,167 @@
+package tripline.harness.recording;
+
+import java.time.Instant;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import tripline.capture.CaptureBegin;
+import tripline.capture.CaptureDecoder;
+import tripline.capture.CaptureFormat;
+import tripline.capture.CaptureSamples;
+import tripline.harness.failure.InputFailure;
+import tripline.harness.jobfile.JobFile;
+import tripline.harness.recording.RecordingFile.Rank;
+import tripline.link.Identity;
+import tripline.link.LinkMessage;
+import tripline.link.MessageType;
+import tripline.link.SinkSource;
+import tripline.reduce.Reduction;
+import tripline.reduce.Trace;
+import tripline.sample.Drive;
+import tripline.sample.SampleSink;
+import tripline.travel.RecordingTrace;
+
+/** A capture of the logger link. */
+final class CaptureReading implements Reading {
+  /** A reduction a stretch, and not without end: as for CSV. */
+  private static final int MOST_STRETCHES = RecordingEvents.MOST_STRETCHES;
+
+  private final String file;
+  private final JobFile job;
+  private final Rank rank;
+  private final CaptureSamples capture;
+  private final CaptureDecoder decoder;
+  private final List<Reduction> reductions = new ArrayList<>();
+  private final List<SinkSource.Break> breaks = new ArrayList<>();
+  private final List<Identity> loggers = new ArrayList<>();
+  private boolean tooMany;
+
+  CaptureReading(String file, JobFile job, Rank rank) {
+    this.file = file;
+    this.job = job;
+    this.rank = rank;
+    this.capture = new CaptureSamples(job.sheet().channels(), this::begin, this::onMessage);
+    this.decoder = new CaptureDecoder(capture);
+  }
+
+  private void onMessage(MessageType type, byte[] body, int length) {
+    if (type == MessageType.IDENTITY
+        && LinkMessage.read(type, body) instanceof Identity said
+        && (loggers.isEmpty() || !loggers.get(loggers.size() - 1).equals(said))
+        && loggers.size() < MOST_STRETCHES) {
+      loggers.add(said);
+    }
+  }
+
+  private SampleSink begin(SinkSource.Break why) {
+    if (reductions.size() == MOST_STRETCHES) {
+      tooMany = true;
+      return new Discard();
+    }
+    Reduction reduction =
+        new Reduction(LoggerSettings.of(job.sheet(), capture.samples().channels()));
+    reductions.add(reduction);
+    breaks.add(why);
+    return reduction;
+  }
+
+  @Override
+  public boolean onBytes(byte[] bytes, int length) {
+    decoder.accept(bytes, 0, length);
+    return !tooMany && readable();
+  }
+
+  private boolean readable() {
+    return capture.begin().map(b -> b.major() <= CaptureFormat.MAJOR).orElse(true);
+  }
+
+  @Override
+  public RecordingFile finish(Optional<String> sha256) {
+    decoder.finish();
+    capture.finish(decoder.counters().lastMicros());
+    refuseUnusable();
+    List<String> notices =
+        new ArrayList<>(CaptureNotices.of(capture, decoder, loggers, breaks, job.sheet()));
+    List<Trace> reduced = reductions.stream().map(Reduction::finish).toList();
+    Optional<CaptureBegin> begin = capture.begin();
+    Optional<Drive> stated = begin.flatMap(CaptureBegin::drive).or(() -> job.layout().drive());
+    Drive drive =
+        Drives.of(stated, "record --drive, or drive in the sheet", reduced, job.sheet(), notices);
+    List<RecordingTrace> traces = new ArrayList<>();
+    for (int i = 0; i < reduced.size(); i++) {
+      traces.add(new RecordingTrace(file, sha256.orElseThrow(), drive, zero(i), reduced.get(i)));
+    }
+    return new RecordingFile(
+        traces,
+        begin.filter(b -> b.utcMicros() > 0).map(b -> instant(b.utcMicros())),
+        notices,
+        power());
+  }
+
+  private static Instant instant(long utcMicros) {
+    return Instant.EPOCH.plus(utcMicros, ChronoUnit.MICROS);
+  }
+
+  /** A logger that was switched on again may count from anywhere. */
+  private RecordingTrace.Zero zero(int stretch) {
+    if (stretch > 0) {
+      return breaks.get(stretch) == SinkSource.Break.NEW_SESSION
+          ? RecordingTrace.Zero.LOST
+          : RecordingTrace.Zero.KEPT;
+    }
+    return capture
+            .begin()
+            .flatMap(CaptureBegin::zero)
+            .map(z -> z == CaptureBegin.Zero.LOST)
+            .orElse(rank == Rank.FIRST)
+        ? RecordingTrace.Zero.LOST
+        : RecordingTrace.Zero.KEPT;
+  }
+
+  /** Empty where the operator said himself whether position zero is kept. */
+  private Optional<LoggerPower> power() {
+    boolean stated = capture.begin().flatMap(CaptureBegin::zero).isPresent();
+    return stated || loggers.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new LoggerPower(loggers.get(0), loggers.get(loggers.size() - 1)));
+  }
+
+  private void refuseUnusable() {
+    if (!readable()) {
+      CaptureBegin begin = capture.begin().orElseThrow();
+      throw new InputFailure(
+          file,
+          "is a capture of version %d.%d, expected version %d at most"
+              .formatted(begin.major(), begin.minor(), CaptureFormat.MAJOR));
+    }
+    if (tooMany) {
+      throw new InputFailure(
+          file,
+          "the logger's clock begins again for the %dth time, expected one that runs forward"
+              .formatted(MOST_STRETCHES));
+    }
+    if (capture.samples().rows() == 0) {
+      throw new InputFailure(file, "holds no samples, expected a recording: " + emptiness());
+    }
+    LoggerSettings.lacking(job.sheet(), capture.samples().channels())
+        .ifPresent(
+            lacking -> {
+              throw new InputFailure(file, lacking);
+            });
+  }
+
+  private String emptiness() {
+    if (decoder.counters().records() == 0) {
+      return "not one record of this capture is whole";
+    }
+    if (capture.counters().bytes() == 0) {
+      return "not a byte came from the logger";
+    }
+    if (capture.samples().unplacedRows() > 0) {
+      return "%d came, but the logger did not describe itself"
+          .formatted(capture.samples().unplacedRows());
+    }
+    return "of %d bytes from the logger none make samples".formatted(capture.counters().bytes());
+  }
+}
