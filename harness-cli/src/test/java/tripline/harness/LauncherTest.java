@@ -65,7 +65,7 @@ class LauncherTest {
   @Test
   void takesTheSecondCompilerOnlyWhereLargeFilesAreRead() throws Exception {
     assertThat(run(java17, temp, launcher, "check", "j", "r").answers)
-        .contains("-XX:Tier4InvocationThreshold=2500000", "-XX:-C1UpdateMethodData")
+        .contains("-XX:Tier4InvocationThreshold=500000", "-XX:-C1UpdateMethodData")
         .doesNotContain("-XX:TieredStopAtLevel=1");
     assertThat(run(java17, temp, launcher, "ports").answers)
         .contains("-XX:TieredStopAtLevel=1")
