@@ -9,6 +9,7 @@ module tripline.core {
 
   exports tripline;
   exports tripline.capture;
+  exports tripline.compare;
   exports tripline.csv;
   exports tripline.job;
   exports tripline.link;

@@ -15,6 +15,7 @@ import tripline.measure.Part;
 import tripline.measure.Shape;
 import tripline.measure.TypeB;
 import tripline.travel.Coordinate;
+import tripline.travel.PartNames;
 
 /**
  * The sheet's trip points in the travel coordinate that was found.
@@ -95,7 +96,8 @@ final class Targets {
     double share = 1 - plan.distance() / 100;
     int away = plan.from() == End.OPEN ? 1 : -1;
     Part span =
-        Part.common("sheet-span", TypeB.rectangular(tolerance.getAsDouble()), Shape.RECTANGULAR);
+        Part.common(
+            PartNames.SHEET_SPAN, TypeB.rectangular(tolerance.getAsDouble()), Shape.RECTANGULAR);
     Estimate expected = Estimate.of(sheetSpan().getAsDouble(), span);
     return Optional.of(other.orElseThrow().plus(expected.times(away * share)));
   }

@@ -37,7 +37,24 @@ public final class PartNames {
   /** Where the reading stood at rest. */
   public static final String REST = "rest";
 
+  /** Registration over the result that brought the stops. */
+  public static final String REGISTRATION_REFERENCE = "registration:reference";
+
+  /** Span by the sheet, where a target in per cent is measured from the other stop. */
+  public static final String SHEET_SPAN = "sheet-span";
+
   private PartNames() {}
+
+  /** Whether the part of a name is one error in all figures of one result that carry it. */
+  public static boolean isShared(String name) {
+    return switch (name) {
+      case SKEW, SCALE, PLAY, PLAY_ASSUMED, SHEET_SPAN -> true;
+      default ->
+          name.startsWith("stop:")
+              || name.startsWith("stop-count:")
+              || name.startsWith("registration:");
+    };
+  }
 
   /** Where a hard stop was felt. */
   public static String stop(End end) {

@@ -53,7 +53,7 @@ final class ReferenceStops {
     int setting = mine.stream().mapToInt(Landmark::setting).min().orElse(0);
     Registration registration = Registration.of(survey, landmarks(setting), mine);
     if (registration instanceof Registration.Laid laid) {
-      return Optional.of(Pool.shared(laid.offset(), "registration:reference"));
+      return Optional.of(Pool.shared(laid.offset(), PartNames.REGISTRATION_REFERENCE));
     }
     caveats.add(
         new Caveat(

@@ -3,6 +3,7 @@ package tripline.cases;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import tripline.job.JobSheet;
@@ -19,6 +20,7 @@ import tripline.truth.SheetText;
  * @param recordings what was recorded
  * @param decision accept, reject or undecided
  * @param findings codes of the faults and cautions that must be reported, and no others
+ * @param compared what its result is compared with, where it is
  */
 public record Case(
     String name,
@@ -27,7 +29,33 @@ public record Case(
     JobSheet sheet,
     List<Recording> recordings,
     String decision,
-    List<String> findings) {
+    List<String> findings,
+    Optional<Compared> compared) {
+
+  /** A case that stands alone. */
+  public Case(
+      String name,
+      String done,
+      String outcome,
+      JobSheet sheet,
+      List<Recording> recordings,
+      String decision,
+      List<String> findings) {
+    this(name, done, outcome, sheet, recordings, decision, findings, Optional.empty());
+  }
+
+  /**
+   * What its result is compared with.
+   *
+   * @param with the earlier case; empty for its own earlier setting
+   * @param moved how far each cam truly moved in between, turns, + toward open
+   */
+  public record Compared(Optional<String> with, Map<String, Double> moved) {}
+
+  /** The same case, compared. */
+  public Case compared(Compared other) {
+    return new Case(name, done, outcome, sheet, recordings, decision, findings, Optional.of(other));
+  }
 
   /** Files of the case by name; what the product makes of them is blessed apart. */
   public Map<String, byte[]> files() {
@@ -46,8 +74,17 @@ public record Case(
 
   private String readme() {
     String files = recordings.stream().map(Recording::file).collect(Collectors.joining(" "));
-    return "# %s%n%nFictional: %s, %s.%n%n%s%n%n%s%n%n    tripline check job.toml %s%n"
-        .formatted(name, sheet.job().tag(), sheet.job().description(), done, outcome, files)
+    String check = "tripline check job.toml " + files;
+    String commands =
+        compared
+            .map(
+                c ->
+                    "%s --json result.json%n    tripline compare %sresult.json"
+                        .formatted(
+                            check, c.with().map(n -> "../" + n + "/result.json ").orElse("")))
+            .orElse(check);
+    return "# %s%n%nFictional: %s, %s.%n%n%s%n%n%s%n%n    %s%n"
+        .formatted(name, sheet.job().tag(), sheet.job().description(), done, outcome, commands)
         .replace("\r\n", "\n");
   }
 

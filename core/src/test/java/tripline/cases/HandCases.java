@@ -1,6 +1,8 @@
 package tripline.cases;
 
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import tripline.job.End;
 import tripline.job.SensorSide;
 import tripline.truth.ActuatorPlan;
@@ -29,7 +31,9 @@ final class HandCases {
         stuck(),
         exchanged(),
         drift(),
-        adjusted());
+        adjusted(),
+        lastYear(),
+        thisYear());
   }
 
   private static void bothStops(Site.Hand hand) {
@@ -217,6 +221,43 @@ final class HandCases {
                 + " change while the valve stands, mark `adjusted`), and stroked again both ways.",
             "Accepted as left; as found the closing limit was early. The contacts that changed at rest are reported.",
             "accept",
-            "contact-moved-at-rest");
+            "contact-moved-at-rest")
+        .compared(new Case.Compared(Optional.empty(), Map.of("close", -0.33)));
+  }
+
+  private static Site bypassValve(long seed, Chart chart) {
+    return new Site(
+        chart.valve("CW-118", "Cooling-water bypass isolation, DN 200 wedge gate valve", 10),
+        FINE,
+        9.93,
+        0.22,
+        seed);
+  }
+
+  private static Case lastYear() {
+    return bypassValve(116, Chart.of(FINE))
+        .byHand("hand.csv", 2, HandCases::bothStops)
+        .named(
+            "last-year",
+            "A valve set right, stroked by hand from stop to stop and back; the result is kept.",
+            "Accepted.",
+            "accept");
+  }
+
+  private static Case thisYear() {
+    double crept = 0.06;
+    return bypassValve(117, Chart.of(FINE).bypassTolerance(4))
+        .built(
+            unused ->
+                bypassValve(116, Chart.of(FINE)).plan().withCam("half", cam -> cam.moved(crept)))
+        .byHand("hand.csv", 2, HandCases::bothStops)
+        .named(
+            "this-year",
+            "The valve of last-year a year later: the half-way cam has crept by 0.06 turn, well within its"
+                + " tolerance, and nothing else has moved. The stops were touched anew, and the sheet allows the"
+                + " bypass cams 4 per cent instead of 3.",
+            "Accepted; beside last year's result the half-way cam has moved, and no other.",
+            "accept")
+        .compared(new Case.Compared(Optional.of("last-year"), Map.of("half", crept)));
   }
 }

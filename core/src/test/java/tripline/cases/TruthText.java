@@ -108,6 +108,7 @@ final class TruthText {
     List<Object> cams = new ArrayList<>();
     sheet.cams().forEach(cam -> trips(cam, span, cams));
     truth.put("cams", cams);
+    c.compared().ifPresent(compared -> truth.put("moved", compared.moved()));
     truth.put("strokes", strokes);
     truth.put("changes", seen.stream().map(this::change).toList());
     return truth;

@@ -31,6 +31,7 @@ class HouseTest {
           Map.entry("travel", Set.of("reduce", "job", "measure", "sample")),
           Map.entry("develop", Set.of("travel", "reduce", "job", "measure", "sample")),
           Map.entry("result", Set.of("measure")),
+          Map.entry("compare", Set.of("result", "travel", "job", "measure")),
           Map.entry(
               "assess",
               Set.of("result", "develop", "travel", "reduce", "job", "measure", "sample")),

@@ -12,6 +12,7 @@ import tripline.reduce.Trace;
 import tripline.result.Result;
 import tripline.sample.Drive;
 import tripline.travel.RecordingTrace;
+import tripline.travel.Reference;
 import tripline.verdict.Verdict;
 
 /** The product without its files: from what a logger pushes to the result. */
@@ -37,13 +38,18 @@ final class Pipeline {
 
   /** Result of a case. */
   static Result result(JobSheet sheet, List<Recording> recordings) {
+    return result(sheet, recordings, Optional.empty());
+  }
+
+  /** Result of a case with stops from an earlier one. */
+  static Result result(JobSheet sheet, List<Recording> recordings, Optional<Reference> reference) {
     List<RecordingTrace> traces = new ArrayList<>();
     for (Recording r : recordings) {
       Reduction reduction = new Reduction(settings(sheet));
       r.play(new Rewired(reduction, r.actuator().plan().channels(), sheet.channels()));
       traces.add(named(r.file(), r.drive(), r.zero(), reduction.finish()));
     }
-    return verdict(sheet, traces);
+    return Verdict.of(Explanation.of(traces, sheet, reference));
   }
 
   private static RecordingTrace named(String name, Drive drive, String zero, Trace trace) {

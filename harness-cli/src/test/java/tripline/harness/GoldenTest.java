@@ -32,7 +32,11 @@ class GoldenTest {
   private static final ObjectMapper JSON =
       new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
-  private static final Pattern COMMAND = Pattern.compile("tripline check job.toml (.+)");
+  private static final Pattern COMMAND =
+      Pattern.compile("tripline check job.toml (.+?)(?: --json result.json)?\\n");
+
+  private static final Pattern COMPARE =
+      Pattern.compile("tripline compare (?:\\.\\./(\\S+)/result.json )?result.json");
 
   static Stream<Path> cases() throws IOException {
     try (Stream<Path> folders = Files.list(RECORDINGS)) {
@@ -65,6 +69,65 @@ class GoldenTest {
 
     blessed(folder.resolve("expected/check.txt"), run.answers(), folder);
     blessed(folder.resolve("expected/result.json"), canonical(result), folder);
+  }
+
+  static Stream<Path> compared() throws IOException {
+    List<Path> found = new ArrayList<>();
+    for (Path folder : cases().toList()) {
+      if (COMPARE.matcher(Files.readString(folder.resolve("README.md"))).find()) {
+        found.add(folder);
+      }
+    }
+    return found.stream();
+  }
+
+  @ParameterizedTest
+  @MethodSource("compared")
+  void comparesAsBlessedAndWithinTheTruth(Path folder) throws IOException {
+    Matcher command = COMMAND.matcher(Files.readString(folder.resolve("README.md")));
+    Matcher compare = COMPARE.matcher(Files.readString(folder.resolve("README.md")));
+    assertThat(command.find() && compare.find()).isTrue();
+    // A place whose name is always the same: the answer shows it.
+    Path results = Files.createDirectories(Path.of("target/golden"));
+    List<String> arguments = new ArrayList<>(List.of("compare"));
+    if (compare.group(1) != null) {
+      arguments.add(checked(folder.resolveSibling(compare.group(1)), results));
+    }
+    arguments.add(checked(folder, results));
+    CommandRun run = CommandRun.of(arguments.toArray(String[]::new));
+    arguments.addAll(List.of("--json", "-"));
+    JsonNode answer = JSON.readTree(CommandRun.of(arguments.toArray(String[]::new)).answers());
+
+    JsonNode moved = JSON.readTree(folder.resolve("truth.json").toFile()).at("/moved");
+    assertThat(answer.at("/cams")).isNotEmpty();
+    for (JsonNode cam : answer.at("/cams")) {
+      double truth = moved.path(cam.at("/cam").asText()).asDouble(0);
+      assertThat(cam.at("/moved/value").doubleValue())
+          .as("movement of " + cam.at("/cam"))
+          .isCloseTo(truth, offset(2 * cam.at("/moved/u95").doubleValue()));
+      assertThat(cam.at("/seen").asText())
+          .as(cam.toString())
+          .isEqualTo(truth == 0 ? "no-move-seen" : "moved");
+    }
+    assertThat(run.status()).isEqualTo(moved.isEmpty() ? 0 : 1);
+
+    blessed(folder.resolve("expected/compare.txt"), run.answers(), folder);
+    for (String side : List.of("/before", "/after")) {
+      ((ObjectNode) answer.at(side)).remove("sha256");
+    }
+    ((ObjectNode) answer).remove("tripline");
+    blessed(
+        folder.resolve("expected/compare.json"), JSON.writeValueAsString(answer) + "\n", folder);
+  }
+
+  private static String checked(Path folder, Path results) throws IOException {
+    Path result = results.resolve(folder.getFileName() + ".json");
+    List<String> arguments =
+        new ArrayList<>(List.of("check", folder.resolve("job.toml").toString()));
+    arguments.addAll(recordings(folder));
+    arguments.addAll(List.of("--quiet", "--json", result.toString()));
+    CommandRun.of(arguments.toArray(String[]::new));
+    return result.toString();
   }
 
   private static String canonical(JsonNode result) throws IOException {

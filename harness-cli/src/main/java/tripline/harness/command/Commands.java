@@ -17,6 +17,7 @@ public final class Commands {
     commands.put("check", CheckCommand::new);
     commands.put("record", RecordCommand::new);
     commands.put("ports", PortsCommand::new);
+    commands.put("compare", CompareCommand::new);
     commands.put("chart", ChartCommand::new);
     commands.put("summary", SummaryCommand::new);
     commands.put("rehearse", RehearseCommand::new);

@@ -1,7 +1,13 @@
 package tripline.harness.report;
 
+import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
+import java.io.Writer;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.List;
@@ -29,6 +35,21 @@ final class JsonOut {
 
   JsonOut(JsonGenerator generator) {
     this.g = generator;
+  }
+
+  /** A generator of readable JSON that leaves its writer open. */
+  static JsonGenerator generator(Writer out) throws IOException {
+    JsonFactory factory =
+        JsonFactory.builder().disable(StreamWriteFeature.AUTO_CLOSE_TARGET).build();
+    DefaultPrettyPrinter printer =
+        new DefaultPrettyPrinter()
+            .withSeparators(
+                Separators.createDefaultInstance()
+                    .withObjectFieldValueSpacing(Separators.Spacing.AFTER));
+    printer.indentObjectsWith(new DefaultIndenter("  ", "\n"));
+    JsonGenerator generator = factory.createGenerator(out);
+    generator.setPrettyPrinter(printer);
+    return generator;
   }
 
   /** Writes the fields of one object. */

@@ -1,11 +1,6 @@
 package tripline.harness.report;
 
-import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.StreamWriteFeature;
-import com.fasterxml.jackson.core.util.DefaultIndenter;
-import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
-import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
 import java.io.Writer;
 import java.time.Instant;
@@ -38,16 +33,7 @@ public final class ResultJson {
    * @throws IOException if the writer refuses
    */
   public static void write(Result result, Provenance from, Writer out) throws IOException {
-    JsonFactory factory =
-        JsonFactory.builder().disable(StreamWriteFeature.AUTO_CLOSE_TARGET).build();
-    try (JsonGenerator g = factory.createGenerator(out)) {
-      DefaultPrettyPrinter printer =
-          new DefaultPrettyPrinter()
-              .withSeparators(
-                  Separators.createDefaultInstance()
-                      .withObjectFieldValueSpacing(Separators.Spacing.AFTER));
-      printer.indentObjectsWith(new DefaultIndenter("  ", "\n"));
-      g.setPrettyPrinter(printer);
+    try (JsonGenerator g = JsonOut.generator(out)) {
       write(result, from, new JsonOut(g));
       g.writeRaw('\n');
     }

@@ -15,6 +15,12 @@ import tripline.harness.failure.InputFailure;
  * the {@code optional} ones may be missing or {@code null}, which is how a result says "not known".
  */
 public final class Field {
+  /** No count, time or travel of a valve comes near it; sums and squares of it stay finite. */
+  private static final double MOST = 1e15;
+
+  /** No sheet charts so many contacts, no valve makes so many strokes. */
+  private static final int MOST_ELEMENTS = 100_000;
+
   private final String file;
   private final String place;
   private final JsonNode node;
@@ -49,6 +55,9 @@ public final class Field {
     if (!field.node.isArray()) {
       throw field.wrong("a list");
     }
+    if (field.node.size() > MOST_ELEMENTS) {
+      throw field.wrong("has " + field.node.size() + " elements", "at most " + MOST_ELEMENTS);
+    }
     List<Field> all = new ArrayList<>();
     for (JsonNode each : field.node) {
       Field element = new Field(file, field.place + "[" + all.size() + "]", each);
@@ -81,8 +90,8 @@ public final class Field {
       throw field.wrong("a number");
     }
     double value = field.node.doubleValue();
-    if (!Double.isFinite(value)) {
-      throw new InputFailure(file, field.place + " is too large a number, expected a result file");
+    if (!(Math.abs(value) <= MOST)) {
+      throw field.wrong("is too large a number", "at most 1e15 in size");
     }
     return value;
   }
@@ -96,7 +105,7 @@ public final class Field {
   public double uncertainty(String name) {
     double u = number(name);
     if (u < 0) {
-      throw new InputFailure(file, child(name).place + " is negative, expected at least 0");
+      throw child(name).wrong("is negative", "at least 0");
     }
     return u;
   }
@@ -129,9 +138,7 @@ public final class Field {
       }
       words.add("\"" + word.apply(choice) + "\"");
     }
-    throw new InputFailure(
-        file,
-        "%s is another word, expected %s".formatted(child(name).place, String.join(" or ", words)));
+    throw child(name).wrong("is another word", String.join(" or ", words));
   }
 
   /** Whether a key is missing or null. */

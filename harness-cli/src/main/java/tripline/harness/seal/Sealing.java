@@ -12,12 +12,17 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import tripline.harness.failure.InputFailure;
 import tripline.harness.report.AnswerFile;
 
 /** Puts files, and the inputs that a result among them names, under one seal. */
 public final class Sealing {
   private record Input(String role, String file, String sha256) {}
+
+  /** Objects that name an input, in a result or in a comparison of two. */
+  private static final Map<String, String> ROLES =
+      Map.of("job", "job", "reference", "reference", "before", "result", "after", "result");
 
   private final Path folder;
   private final List<SealedFile> files = new ArrayList<>();
@@ -35,7 +40,7 @@ public final class Sealing {
    * Seals files in one seal beside the first of them.
    *
    * @param paths results and records; of a result, the inputs it names too: job sheet, recordings,
-   *     the earlier result that brought stops
+   *     the earlier result that brought stops; of a comparison, both results
    * @param sealed now
    * @return the files under seal
    * @throws InputFailure if one cannot be read, or an input is no longer what the result was made
@@ -106,8 +111,8 @@ public final class Sealing {
       while (json.nextToken() == JsonToken.FIELD_NAME) {
         String key = json.currentName();
         JsonToken value = json.nextToken();
-        if ((key.equals("job") || key.equals("reference")) && value == JsonToken.START_OBJECT) {
-          inputs.add(input(key, json));
+        if (ROLES.containsKey(key) && value == JsonToken.START_OBJECT) {
+          inputs.add(input(ROLES.getOrDefault(key, key), json));
         } else if (key.equals("recordings") && value == JsonToken.START_ARRAY) {
           while (json.nextToken() == JsonToken.START_OBJECT) {
             inputs.add(input("recording", json));
