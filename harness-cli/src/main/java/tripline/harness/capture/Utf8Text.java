@@ -3,11 +3,11 @@ package tripline.harness.capture;
 import java.nio.charset.StandardCharsets;
 
 /** Text within so many bytes of UTF-8. */
-final class Utf8Text {
+public final class Utf8Text {
   private Utf8Text() {}
 
   /** As much of the text as fits, whole characters only and none of them a control character. */
-  static String cut(String text, int bytes) {
+  public static String cut(String text, int bytes) {
     StringBuilder cut = new StringBuilder();
     int used = 0;
     for (int c : text.codePoints().filter(c -> !Character.isISOControl(c)).toArray()) {

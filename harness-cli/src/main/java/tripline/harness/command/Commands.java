@@ -16,6 +16,7 @@ public final class Commands {
     Map<String, Supplier<Callable<ExitStatus>>> commands = new LinkedHashMap<>();
     commands.put("check", CheckCommand::new);
     commands.put("record", RecordCommand::new);
+    commands.put("convert", ConvertCommand::new);
     commands.put("ports", PortsCommand::new);
     commands.put("compare", CompareCommand::new);
     commands.put("chart", ChartCommand::new);

@@ -1,9 +1,5 @@
 package tripline.harness.recording;
 
-import java.io.IOException;
-import java.nio.file.AccessDeniedException;
-import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.ArrayList;
@@ -59,25 +55,13 @@ public record RecordingFile(
    * @throws InputFailure if it cannot be used
    */
   static RecordingFile read(Path path, JobFile job, Rank rank) {
-    String file = path.toString();
-    if (Files.isDirectory(path)) {
-      throw new InputFailure(file, "is a folder, expected a recording");
-    }
-    Chosen chosen = new Chosen(file, job, rank);
-    try {
-      Optional<String> digest = DigestedFile.read(path, chosen);
-      return chosen.reading().finish(digest);
-    } catch (NoSuchFileException e) {
-      throw new InputFailure(file, "no such file, expected a recording");
-    } catch (AccessDeniedException e) {
-      throw new InputFailure(file, "may not be read, expected a readable recording");
-    } catch (IOException e) {
-      throw new InputFailure(file, "cannot be read: " + e.getMessage());
-    }
+    Chosen chosen = new Chosen(path.toString(), job, rank);
+    Optional<String> digest = InputBytes.read(path, chosen);
+    return chosen.reading().finish(digest);
   }
 
   /** The reader that the first bytes ask for. */
-  private static final class Chosen implements DigestedFile.Bytes {
+  private static final class Chosen implements InputBytes.Sink {
     private final String file;
     private final JobFile job;
     private final Rank rank;
