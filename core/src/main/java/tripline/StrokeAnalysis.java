@@ -25,4 +25,15 @@ public final class StrokeAnalysis {
       JobSheet sheet, List<RecordingTrace> recordings, Optional<Reference> reference) {
     return Verdict.of(Explanation.of(recordings, sheet, reference));
   }
+
+  /**
+   * Analyses recordings of one actuator that is to be accepted: as {@link #of}, and what its full
+   * strokes say together against the sheet's {@link JobSheet#acceptance}.
+   *
+   * @throws IllegalArgumentException if there is no recording
+   */
+  public static Result accepting(
+      JobSheet sheet, List<RecordingTrace> recordings, Optional<Reference> reference) {
+    return Verdict.accepting(Explanation.of(recordings, sheet, reference));
+  }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import tripline.job.Contact;
+import tripline.job.Role;
 import tripline.measure.Decision;
 import tripline.measure.Estimate;
 
@@ -43,6 +44,11 @@ public record ContactJudgement(
   /** The contact. */
   public Contact contact() {
     return seen.contact();
+  }
+
+  /** Whether anything hangs on it: a spare is fitted only. */
+  public boolean isWired() {
+    return contact().role() != Role.SPARE;
   }
 
   /** Whether everything it did is as charted. */

@@ -37,6 +37,11 @@ public record SettingJudgement(
     return contacts.stream().filter(c -> c.contact().cam().equals(cam)).toList();
   }
 
+  /** Whether a cam carries anything that is wired: spares are fitted only. */
+  public boolean isWired(CamJudgement cam) {
+    return contactsOf(cam.target().cam()).stream().anyMatch(ContactJudgement::isWired);
+  }
+
   /** Trip points of a cam. */
   public List<CamJudgement> camsNamed(String cam) {
     return cams.stream().filter(c -> c.target().cam().equals(cam)).toList();

@@ -42,16 +42,20 @@ final class EndRegions {
     highest = high;
   }
 
-  boolean isFull(Leg leg, double from, double to) {
+  Stroke.Extent extent(Leg leg, double from, double to) {
     double span =
         map.coordinate()
             .span()
             .map(Estimate::value)
             .orElse(survey.sheet().travel().spanTurns().orElse(highest - lowest));
     Direction direction = leg.direction();
-    return Math.abs(to - from) >= LEAST_SHARE * span
-        && isAt(direction.other().toward(), leg, leg.startNs(), from)
-        && isAt(direction.toward(), leg, leg.endNs(), to);
+    boolean leaves = isAt(direction.other().toward(), leg, leg.startNs(), from);
+    boolean reaches = isAt(direction.toward(), leg, leg.endNs(), to);
+    if (leaves && reaches) {
+      boolean covers = Math.abs(to - from) >= LEAST_SHARE * span;
+      return covers ? Stroke.Extent.FULL : Stroke.Extent.PART;
+    }
+    return leaves ? Stroke.Extent.FROM_END : reaches ? Stroke.Extent.TO_END : Stroke.Extent.PART;
   }
 
   private boolean isAt(End end, Leg leg, long timeNs, double x) {

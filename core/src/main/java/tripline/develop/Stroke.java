@@ -18,7 +18,7 @@ import tripline.sample.Drive;
  * @param to x at its end
  * @param startS begin, s from the recording's first stamp
  * @param endS end (standstill), s
- * @param full it went past every trip point of the chart, from one end region to the other
+ * @param extent how much of the travel it covers
  * @param stoppedBy what ended it
  * @param powered phases of a motor stroke
  */
@@ -32,9 +32,26 @@ public record Stroke(
     double to,
     double startS,
     double endS,
-    boolean full,
+    Extent extent,
     StoppedBy stoppedBy,
     Optional<Powered> powered) {
+
+  /** How much of the travel a stroke covers. */
+  public enum Extent {
+    /** It went past every trip point of the chart, from one end region to the other. */
+    FULL,
+    /** It left an end region and turned before the other. */
+    FROM_END,
+    /** It began on the way and came into the region of the end it ran to. */
+    TO_END,
+    /** Neither. */
+    PART
+  }
+
+  /** Whether it went past every trip point of the chart, from one end region to the other. */
+  public boolean full() {
+    return extent == Extent.FULL;
+  }
 
   /** Strokes of one development are told apart by recording and number. */
   @Override

@@ -94,7 +94,7 @@ final class Strokes {
         ends.to,
         (leg.startNs() - firstNs) / NS_PER_S,
         (leg.endNs() - firstNs) / NS_PER_S,
-        regions.isFull(leg, ends.from, ends.to),
+        regions.extent(leg, ends.from, ends.to),
         stoppedBy,
         drive == Drive.MOTOR
             ? Optional.of(new PoweredPhases(survey, map).of(leg, events, powerLost))

@@ -69,6 +69,11 @@ public record Estimate(double value, List<Part> parts) {
     return rss(part -> part.sharing() == Sharing.COMMON);
   }
 
+  /** The same value with its common parts alone: what no number of repeats reduces. */
+  public Estimate commonOnly() {
+    return new Estimate(value, parts.stream().filter(p -> p.sharing() == Sharing.COMMON).toList());
+  }
+
   /**
    * Half-width of the interval that holds 95 % of the combined law: 1.96 u if normal, 1.645 u if
    * one rectangle dominates, what lies between by {@link Coverage}. Parts are taken as known: no

@@ -11,12 +11,24 @@ package tripline.measure;
 public record Grubbs(int n, int index, double g) {
 
   /**
-   * Finds the farthest value.
+   * Finds the farthest value, judged by the values' own scatter.
    *
    * @throws IllegalArgumentException for fewer than three values
    */
   public static Grubbs of(double... values) {
+    return of(values, 0);
+  }
+
+  /**
+   * Finds the farthest value.
+   *
+   * @param leastSd what the measurement alone must scatter, at least 0: of values that agree by
+   *     luck or by a coarse encoder, none is an outlier for a distance that nobody can measure
+   * @throws IllegalArgumentException for fewer than three values
+   */
+  public static Grubbs of(double[] values, double leastSd) {
     Finite.requireAtLeast(3, values.length, "values of an outlier test");
+    Finite.requireNotNegative(leastSd, "least standard deviation");
     Moments moments = Moments.of(values);
     int index = 0;
     for (int i = 1; i < values.length; i++) {
@@ -25,7 +37,8 @@ public record Grubbs(int n, int index, double g) {
       }
     }
     double distance = Math.abs(values[index] - moments.mean());
-    return new Grubbs(values.length, index, distance == 0 ? 0 : distance / moments.sd());
+    double sd = Math.max(moments.sd(), leastSd);
+    return new Grubbs(values.length, index, distance == 0 ? 0 : distance / sd);
   }
 
   /** True if so far a value would come by chance with probability below alpha, either side. */

@@ -1,5 +1,6 @@
 package tripline.measure;
 
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
@@ -14,6 +15,8 @@ import java.util.OptionalInt;
  * @param confidence that it does, between 0 and 1
  */
 public record ToleranceInterval(int n, double mean, double sd, double share, double confidence) {
+  private static final double LEAST_SHARE = 0.01;
+  private static final double MOST_SHARE = 0.9999;
 
   /**
    * @throws IllegalArgumentException for fewer than two trips or figures out of range
@@ -72,6 +75,30 @@ public record ToleranceInterval(int n, double mean, double sd, double share, dou
     }
     double optimistic = ToleranceFactor.oneSided(n, share, 0.5 * (1 - confidence));
     return margin < optimistic * sd ? Decision.REJECT : Decision.UNDECIDED;
+  }
+
+  /**
+   * The statement these trips do support: the largest share of future trips of which it can be
+   * said, with the stated confidence, that they fall within the limits. Two-sided about the mean,
+   * so what the farther limit leaves over is not counted.
+   *
+   * @param guard as for {@link #decide}
+   * @return between {@value #LEAST_SHARE} and {@value #MOST_SHARE}; empty if not even the least
+   */
+  public OptionalDouble supportedShare(Limits limits, double guard) {
+    Finite.requireNotNegative(guard, "guard band");
+    double room = Math.min(mean - limits.lower(), limits.upper() - mean) - guard;
+    if (room < 0 || (sd > 0 && room < sd * factorOf(LEAST_SHARE))) {
+      return OptionalDouble.empty();
+    }
+    if (sd == 0 || room >= sd * factorOf(MOST_SHARE)) {
+      return OptionalDouble.of(MOST_SHARE);
+    }
+    return OptionalDouble.of(Roots.between(LEAST_SHARE, MOST_SHARE, p -> sd * factorOf(p) - room));
+  }
+
+  private double factorOf(double ofShare) {
+    return ToleranceFactor.twoSided(n, ofShare, confidence);
   }
 
   /** The same mean and standard deviation, had they come from another number of trips. */

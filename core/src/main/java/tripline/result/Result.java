@@ -18,6 +18,7 @@ import tripline.measure.Decision;
  * @param ends both ends
  * @param findings what is wrong or worth knowing, worst first
  * @param asFound earlier settings' cams, contacts and ends, one entry a setting that was not judged
+ * @param acceptance what its strokes say together; null where only a check was asked for
  */
 public record Result(
     Decision decision,
@@ -30,7 +31,53 @@ public record Result(
     List<ContactResult> contacts,
     EndsResult ends,
     List<FindingResult> findings,
-    List<AsFound> asFound) {
+    List<AsFound> asFound,
+    @Nullable AcceptanceResult acceptance) {
+
+  /** A result of single strokes, as a check gives it. */
+  public Result(
+      Decision decision,
+      String tag,
+      List<RecordingResult> recordings,
+      TravelResult travel,
+      List<SettingResult> settings,
+      List<ChangeResult> changes,
+      List<CamResult> cams,
+      List<ContactResult> contacts,
+      EndsResult ends,
+      List<FindingResult> findings,
+      List<AsFound> asFound) {
+    this(
+        decision,
+        tag,
+        recordings,
+        travel,
+        settings,
+        changes,
+        cams,
+        contacts,
+        ends,
+        findings,
+        asFound,
+        null);
+  }
+
+  /** The same with what its strokes say together: the worse of both decisions stands. */
+  public Result accepting(AcceptanceResult strokes) {
+    return new Result(
+        decision.and(strokes.decision()),
+        tag,
+        recordings,
+        travel,
+        settings,
+        changes,
+        cams,
+        contacts,
+        ends,
+        findings,
+        asFound,
+        strokes);
+  }
 
   /**
    * A figure with its standard uncertainty, half-width of its 95 % interval, and the parts these

@@ -2,6 +2,7 @@ package tripline.verdict;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import tripline.accept.SettingAcceptance;
 import tripline.assess.Assessment;
 import tripline.assess.SettingJudgement;
 import tripline.develop.Development;
@@ -22,6 +23,12 @@ public final class Verdict {
   /** The result of a development. */
   public static Result of(Development development) {
     return of(Assessment.of(development));
+  }
+
+  /** The result of a development whose strokes are to be accepted together. */
+  public static Result accepting(Development development) {
+    Assessment assessment = Assessment.of(development);
+    return of(assessment).accepting(AcceptanceResults.of(SettingAcceptance.of(assessment)));
   }
 
   /** The result of a development that has been judged. */

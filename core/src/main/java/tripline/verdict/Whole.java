@@ -7,7 +7,6 @@ import tripline.assess.ContactJudgement;
 import tripline.assess.SettingJudgement;
 import tripline.finding.Finding;
 import tripline.finding.Severity;
-import tripline.job.Role;
 import tripline.measure.Decision;
 
 /**
@@ -22,20 +21,12 @@ final class Whole {
     SettingJudgement judged = assessment.judged();
     Decision decision = judged.closed().decision().and(judged.open().decision());
     for (CamJudgement cam : judged.cams()) {
-      decision = wired(judged, cam) ? decision.and(cam.decision()) : decision;
+      decision = judged.isWired(cam) ? decision.and(cam.decision()) : decision;
     }
     for (ContactJudgement contact : judged.contacts()) {
-      decision = isWired(contact) ? decision.and(contact.decision()) : decision;
+      decision = contact.isWired() ? decision.and(contact.decision()) : decision;
     }
     boolean fault = findings.stream().anyMatch(f -> f.severity() == Severity.FAULT);
     return fault ? Decision.REJECT : decision;
-  }
-
-  private static boolean wired(SettingJudgement judged, CamJudgement cam) {
-    return judged.contactsOf(cam.target().cam()).stream().anyMatch(Whole::isWired);
-  }
-
-  private static boolean isWired(ContactJudgement contact) {
-    return contact.contact().role() != Role.SPARE;
   }
 }

@@ -40,6 +40,7 @@ import tripline.travel.RecordingTrace;
  */
 public final class Bench {
   static final double SCAN_S = 0.001;
+  private static final double END_TURNS = 1;
 
   /** A change of a channel along the travel. */
   public record Flip(double opening, double closing, boolean closedAbove) {}
@@ -228,7 +229,6 @@ public final class Bench {
 
   private Stroke stroke(Run run, int number, double start, double end) {
     Direction direction = run.to() > run.from() ? Direction.OPENING : Direction.CLOSING;
-    boolean full = Math.abs(run.to() - run.from()) > 29;
     Optional<Stroke.Powered> powered =
         run.drive() == Drive.HAND
             ? Optional.empty()
@@ -251,9 +251,22 @@ public final class Bench {
         run.to(),
         start,
         end,
-        full,
+        extent(run, direction),
         run.stoppedBy(),
         powered);
+  }
+
+  private static Stroke.Extent extent(Run run, Direction direction) {
+    boolean leaves = toStop(run.from(), direction.other()) < END_TURNS;
+    boolean reaches = toStop(run.to(), direction) < END_TURNS;
+    if (leaves && reaches) {
+      return Stroke.Extent.FULL;
+    }
+    return leaves ? Stroke.Extent.FROM_END : reaches ? Stroke.Extent.TO_END : Stroke.Extent.PART;
+  }
+
+  private static double toStop(double x, Direction direction) {
+    return direction == Direction.OPENING ? Sheets.SPAN - x : x;
   }
 
   private Estimate position(double x) {

@@ -29,6 +29,15 @@ public final class Sheets {
   }
 
   public static JobSheet standard(Seat closed, Seat open) {
+    return standard(closed, open, Acceptance.DEFAULT);
+  }
+
+  /** The same sheet with what it asks of an acceptance. */
+  public static JobSheet asking(Acceptance acceptance) {
+    return standard(Seat.LIMIT, Seat.LIMIT, acceptance);
+  }
+
+  private static JobSheet standard(Seat closed, Seat open, Acceptance acceptance) {
     return new JobSheet(
         new JobIdentity("CW-114", "Cooling-water return isolation", "4471-C"),
         new TravelPlan(
@@ -56,7 +65,7 @@ public final class Sheets {
             contact("31-32", "k6", "open", ClosedWhere.CLOSED_SIDE, Role.LAMP_CLOSED, 0),
             contact("41-42", "k7", "quarter", ClosedWhere.CLOSED_SIDE, Role.INTERLOCK, 0),
             contact("53-54", "k8", "band", ClosedWhere.INSIDE, Role.SPARE, 0)),
-        Acceptance.DEFAULT,
+        acceptance,
         Optional.of("t1"),
         Optional.of("t2"),
         Optional.of("m1"),

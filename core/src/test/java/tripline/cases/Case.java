@@ -2,6 +2,7 @@ package tripline.cases;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -21,6 +22,7 @@ import tripline.truth.SheetText;
  * @param decision accept, reject or undecided
  * @param findings codes of the faults and cautions that must be reported, and no others
  * @param compared what its result is compared with, where it is
+ * @param command how it is judged
  */
 public record Case(
     String name,
@@ -30,9 +32,10 @@ public record Case(
     List<Recording> recordings,
     String decision,
     List<String> findings,
-    Optional<Compared> compared) {
+    Optional<Compared> compared,
+    Command command) {
 
-  /** A case that stands alone. */
+  /** A case that is checked and stands alone. */
   public Case(
       String name,
       String done,
@@ -41,7 +44,16 @@ public record Case(
       List<Recording> recordings,
       String decision,
       List<String> findings) {
-    this(name, done, outcome, sheet, recordings, decision, findings, Optional.empty());
+    this(
+        name,
+        done,
+        outcome,
+        sheet,
+        recordings,
+        decision,
+        findings,
+        Optional.empty(),
+        Command.CHECK);
   }
 
   /**
@@ -52,9 +64,26 @@ public record Case(
    */
   public record Compared(Optional<String> with, Map<String, Double> moved) {}
 
+  /** A command of the product that judges recordings. */
+  public enum Command {
+    CHECK,
+    ACCEPT;
+
+    String word() {
+      return name().toLowerCase(Locale.ROOT);
+    }
+  }
+
   /** The same case, compared. */
   public Case compared(Compared other) {
-    return new Case(name, done, outcome, sheet, recordings, decision, findings, Optional.of(other));
+    return new Case(
+        name, done, outcome, sheet, recordings, decision, findings, Optional.of(other), command);
+  }
+
+  /** The same case, its strokes to be accepted together. */
+  public Case toAccept() {
+    return new Case(
+        name, done, outcome, sheet, recordings, decision, findings, compared, Command.ACCEPT);
   }
 
   /** Files of the case by name; what the product makes of them is blessed apart. */
@@ -74,15 +103,15 @@ public record Case(
 
   private String readme() {
     String files = recordings.stream().map(Recording::file).collect(Collectors.joining(" "));
-    String check = "tripline check job.toml " + files;
+    String judge = "tripline " + command.word() + " job.toml " + files;
     String commands =
         compared
             .map(
                 c ->
                     "%s --json result.json%n    tripline compare %sresult.json"
                         .formatted(
-                            check, c.with().map(n -> "../" + n + "/result.json ").orElse("")))
-            .orElse(check);
+                            judge, c.with().map(n -> "../" + n + "/result.json ").orElse("")))
+            .orElse(judge);
     return "# %s%n%nFictional: %s, %s.%n%n%s%n%n%s%n%n    %s%n"
         .formatted(name, sheet.job().tag(), sheet.job().description(), done, outcome, commands)
         .replace("\r\n", "\n");

@@ -35,6 +35,7 @@ public final class Chart {
   private boolean band;
   private boolean lampCams;
   private double bypassTolerance = 3;
+  private Acceptance acceptance = Acceptance.DEFAULT;
   private final Sensor sensor;
 
   private Chart(Sensor sensor) {
@@ -96,6 +97,12 @@ public final class Chart {
     return this;
   }
 
+  /** What an acceptance asks for. */
+  public Chart acceptance(Acceptance asked) {
+    acceptance = asked;
+    return this;
+  }
+
   public JobSheet sheet() {
     TravelPlan travel =
         new TravelPlan(
@@ -114,7 +121,7 @@ public final class Chart {
         new EndSetting(Seat.LIMIT, backoff, 0.1, stopU),
         cams(),
         contacts(),
-        Acceptance.DEFAULT,
+        acceptance,
         wired("t1"),
         wired("t2"),
         wired("m1"),

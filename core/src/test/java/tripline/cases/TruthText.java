@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import tripline.job.Cam;
 import tripline.job.ClosedWhere;
 import tripline.job.Contact;
 import tripline.job.Direction;
 import tripline.job.End;
 import tripline.job.JobSheet;
+import tripline.job.Role;
 import tripline.job.SensorSide;
 import tripline.job.TripPlan;
 import tripline.truth.Floor;
@@ -109,9 +113,40 @@ final class TruthText {
     sheet.cams().forEach(cam -> trips(cam, span, cams));
     truth.put("cams", cams);
     c.compared().ifPresent(compared -> truth.put("moved", compared.moved()));
+    if (c.command() == Case.Command.ACCEPT) {
+      truth.put(
+          "acceptance",
+          Json.object(
+              "strokes",
+              Json.object(
+                  "opening", fullStrokes(Direction.OPENING),
+                  "closing", fullStrokes(Direction.CLOSING))));
+    }
     truth.put("strokes", strokes);
     truth.put("changes", seen.stream().map(this::change).toList());
     return truth;
+  }
+
+  /** Strokes of the last setting on which both limit contacts changed. */
+  private long fullStrokes(Direction direction) {
+    Map<List<Integer>, Set<String>> limits = new LinkedHashMap<>();
+    for (Seen s : seen) {
+      Optional<Role> role = role(name(s));
+      boolean toward = s.change.speed() * direction.sign() > 0;
+      if (s.last && !s.change.atRest() && toward && role.flatMap(Role::limitOf).isPresent()) {
+        limits
+            .computeIfAbsent(List.of(s.recording, s.change.stroke()), k -> new TreeSet<>())
+            .add(name(s));
+      }
+    }
+    return limits.values().stream().filter(names -> names.size() == End.values().length).count();
+  }
+
+  private Optional<Role> role(String contact) {
+    return c.sheet().contacts().stream()
+        .filter(k -> k.name().equals(contact))
+        .map(Contact::role)
+        .findFirst();
   }
 
   private double count() {

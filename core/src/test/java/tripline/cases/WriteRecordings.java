@@ -15,6 +15,7 @@ public final class WriteRecordings {
   public static List<Case> cases() {
     List<Case> cases = new ArrayList<>(HandCases.all());
     cases.addAll(MotorCases.all());
+    cases.addAll(AcceptanceCases.all());
     return cases;
   }
 

@@ -396,7 +396,7 @@ class FindingsTest {
         s.to(),
         s.startS() - seconds,
         s.endS(),
-        s.full(),
+        s.extent(),
         s.stoppedBy(),
         s.powered());
   }

@@ -36,14 +36,18 @@ class HouseTest {
               "assess",
               Set.of("result", "develop", "travel", "reduce", "job", "measure", "sample")),
           Map.entry(
+              "accept",
+              Set.of(
+                  "assess", "result", "develop", "travel", "reduce", "job", "measure", "sample")),
+          Map.entry(
               "finding",
               Set.of(
                   "assess", "result", "develop", "travel", "reduce", "job", "measure", "sample")),
           Map.entry(
               "verdict",
               Set.of(
-                  "finding", "assess", "result", "develop", "travel", "reduce", "job", "measure",
-                  "sample")),
+                  "accept", "finding", "assess", "result", "develop", "travel", "reduce", "job",
+                  "measure", "sample")),
           Map.entry(
               "live",
               Set.of(

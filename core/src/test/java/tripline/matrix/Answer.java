@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.UnaryOperator;
+import tripline.cases.Case;
 import tripline.cases.Recording;
 import tripline.develop.Development;
 import tripline.develop.Explanation;
@@ -24,6 +25,14 @@ final class Answer {
 
   static Result of(JobSheet sheet, List<Recording> recordings) {
     return of(sheet, recordings, sink -> sink);
+  }
+
+  /** What the command of a case answers. */
+  static Result of(Case it) {
+    Development development = develop(it.sheet(), it.recordings(), sink -> sink);
+    return it.command() == Case.Command.ACCEPT
+        ? Verdict.accepting(development)
+        : Verdict.of(development);
   }
 
   static Result of(Specimen specimen) {

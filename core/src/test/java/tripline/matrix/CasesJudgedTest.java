@@ -21,7 +21,7 @@ class CasesJudgedTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("cases")
   void comesOutAsItsTruthSays(Case it) {
-    Result result = Answer.of(it.sheet(), it.recordings());
+    Result result = Answer.of(it);
     List<String> codes =
         result.findings().stream()
             .filter(f -> it.findings().contains(f.code()) || !f.severity().equals("note"))

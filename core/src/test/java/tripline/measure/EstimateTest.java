@@ -25,6 +25,15 @@ class EstimateTest {
   }
 
   @Test
+  void whatNoRepeatReducesIsTheCommonPartAlone() {
+    Estimate shared = change(10, 0.003, 0.002, 1e-3, 0.01).commonOnly();
+    assertThat(shared.value()).isEqualTo(10);
+    assertThat(shared.ownU()).isZero();
+    assertThat(shared.u()).isCloseTo(Math.hypot(0.01, 0.01), within(1e-15));
+    assertThat(shared.budget()).containsOnlyKeys("scale", "stop:closed");
+  }
+
+  @Test
   void partsAddInQuadrature() {
     assertThat(change(10, 0.003, 0.004, 0.0012, 0.084).u()).isCloseTo(0.085, within(1e-15));
     assertThat(Estimate.exact(3).u()).isZero();

@@ -64,6 +64,17 @@ class GrubbsTest {
     assertThat(rest.range()).isCloseTo(0.00891, within(5e-6));
   }
 
+  /** A coarse encoder: of values that agree within what can be measured none stands out. */
+  @Test
+  void agreementBeyondTheMeasurementMakesNoOutlier() {
+    double[] trips = {0.5, 0.5, 0.5, 0.5, 0.5, 0.501};
+    assertThat(Grubbs.of(trips).outlier(0.01)).isTrue();
+    assertThat(Grubbs.of(trips, 0.002).outlier(0.05)).isFalse();
+    assertThat(Grubbs.of(trips, 0.002).index()).isEqualTo(5);
+    assertThat(Grubbs.of(trips, 0.002).g()).isCloseTo(0.001 * 5 / 6 / 0.002, within(1e-9));
+    assertThatThrownBy(() -> Grubbs.of(trips, -1)).isInstanceOf(IllegalArgumentException.class);
+  }
+
   @Test
   void equalValuesHaveNoOutlierAndTwoNoTest() {
     assertThat(Grubbs.of(1, 1, 1).g()).isZero();

@@ -9,28 +9,22 @@ import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 /** Certified values of the NIST Statistical Reference Datasets, univariate summary statistics. */
 class MomentsTest {
 
-  /** NIST StRD Mavro: 50 filter transmittances. */
-  static final double[] MAVRO = {
-    2.00180, 2.00170, 2.00180, 2.00190, 2.00180, 2.00170, 2.00150, 2.00140, 2.00150, 2.00150,
-    2.00170, 2.00180, 2.00180, 2.00190, 2.00190, 2.00210, 2.00200, 2.00160, 2.00140, 2.00130,
-    2.00130, 2.00150, 2.00150, 2.00160, 2.00150, 2.00140, 2.00130, 2.00140, 2.00150, 2.00140,
-    2.00150, 2.00160, 2.00150, 2.00160, 2.00190, 2.00200, 2.00200, 2.00210, 2.00220, 2.00230,
-    2.00240, 2.00250, 2.00270, 2.00260, 2.00260, 2.00260, 2.00270, 2.00260, 2.00250, 2.00240
-  };
-
-  @Test
-  void mavro() {
-    Moments moments = Moments.of(MAVRO);
-    assertThat(moments.n()).isEqualTo(50);
-    assertThat(moments.mean()).isCloseTo(2.00185600000000, within(1e-14));
-    assertThat(moments.sd()).isCloseTo(0.000429123454003053, within(1e-15));
-    assertThat(moments.lag1()).isCloseTo(0.937989183438248, within(1e-11));
-    assertThat(moments.range()).isCloseTo(0.0014, within(1e-15));
-    assertThat(moments.sdOfMean()).isCloseTo(0.000429123454003053 / Math.sqrt(50), within(1e-16));
+  @ParameterizedTest
+  @EnumSource
+  void certified(StrdSets set) {
+    Moments moments = Moments.of(set.data());
+    double size = set.sd();
+    assertThat(moments.n()).isEqualTo(set.data().length);
+    assertThat(moments.mean()).isCloseTo(set.mean(), within(1e-14 * Math.abs(set.mean())));
+    assertThat(moments.sd()).isCloseTo(set.sd(), within(1e-11 * size));
+    assertThat(moments.lag1()).isCloseTo(set.lag1(), within(1e-11));
+    assertThat(moments.sdOfMean())
+        .isCloseTo(set.sd() / Math.sqrt(moments.n()), within(1e-11 * size));
   }
 
   /** NIST StRD NumAcc1: exactly 10000002, 1 and -0.5. */

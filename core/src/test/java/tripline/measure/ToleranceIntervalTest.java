@@ -8,6 +8,7 @@ import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ToleranceIntervalTest {
@@ -83,6 +84,47 @@ class ToleranceIntervalTest {
     }
     // Four standard deviations of the count are 0.6 %.
     assertThat(held / (double) series).isCloseTo(0.95, within(0.0062));
+  }
+
+  /**
+   * A common error that no trip shows, normal with u, and the guard at its half-width for the same
+   * confidence: the widened interval has the stated share in at least 95 % of series, whatever the
+   * size of u against the scatter; exactly so at both ends, more often between.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "3, 0", "3, 0.3", "3, 1", "3, 3", "3, 30", "5, 0.3", "5, 1", "5, 3", "10, 0.3", "10, 1", "10, 3"
+  })
+  void holdsTheShareWithACommonErrorBesides(int n, double u) {
+    Random random = new Random(1000 + n);
+    double k = ToleranceFactor.twoSided(n, 0.95, 0.95);
+    double guard = 1.959964 * u;
+    int series = 10_000;
+    int held = 0;
+    for (int i = 0; i < series; i++) {
+      Moments m = Moments.of(random.doubles(n).map(x -> random.nextGaussian()).toArray());
+      double centre = m.mean() + u * random.nextGaussian();
+      double half = k * m.sd() + guard;
+      held += Gauss.between(centre - half, centre + half) >= 0.95 ? 1 : 0;
+    }
+    // Four standard deviations of the count are 0.9 %.
+    assertThat(held / (double) series).isGreaterThan(0.95 - 0.0088);
+  }
+
+  /** The share is the one whose factor the room allows; what it cannot tell it does not claim. */
+  @Test
+  void saysWhichShareTheTripsDoSupport() {
+    ToleranceInterval three = trips(3, 0.52, 0.02);
+    double share = three.supportedShare(BAND, 0.01).orElseThrow();
+    assertThat(ToleranceFactor.twoSided(3, share, 0.95)).isCloseTo(0.07 / 0.02, within(1e-9));
+    double k = ToleranceFactor.twoSided(5, 0.95, 0.95);
+    assertThat(trips(5, 0.5, 0.1 / k).supportedShare(BAND, 0).orElseThrow())
+        .isCloseTo(0.95, within(1e-9));
+    assertThat(trips(5, 0.5, 0).supportedShare(BAND, 0)).hasValue(0.9999);
+    assertThat(trips(5, 0.5, 1e-6).supportedShare(BAND, 0)).hasValue(0.9999);
+    assertThat(trips(3, 0.61, 0.02).supportedShare(BAND, 0)).isEmpty();
+    assertThat(trips(3, 0.5, 50).supportedShare(BAND, 0)).isEmpty();
+    assertThat(trips(3, 0.55, 0.02).supportedShare(BAND, 0.06)).isEmpty();
   }
 
   /** A population that conforms only just is rejected less often than 1 - confidence. */

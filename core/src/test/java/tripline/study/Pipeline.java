@@ -43,13 +43,22 @@ final class Pipeline {
 
   /** Result of a case with stops from an earlier one. */
   static Result result(JobSheet sheet, List<Recording> recordings, Optional<Reference> reference) {
+    return Verdict.of(Explanation.of(traces(sheet, recordings), sheet, reference));
+  }
+
+  /** Result of a case whose strokes are to be accepted together. */
+  static Result accepted(JobSheet sheet, List<Recording> recordings) {
+    return Verdict.accepting(Explanation.of(traces(sheet, recordings), sheet, Optional.empty()));
+  }
+
+  private static List<RecordingTrace> traces(JobSheet sheet, List<Recording> recordings) {
     List<RecordingTrace> traces = new ArrayList<>();
     for (Recording r : recordings) {
       Reduction reduction = new Reduction(settings(sheet));
       r.play(new Rewired(reduction, r.actuator().plan().channels(), sheet.channels()));
       traces.add(named(r.file(), r.drive(), r.zero(), reduction.finish()));
     }
-    return Verdict.of(Explanation.of(traces, sheet, reference));
+    return traces;
   }
 
   private static RecordingTrace named(String name, Drive drive, String zero, Trace trace) {

@@ -16,6 +16,8 @@ public final class Actuator {
   private final Rng rng;
   private final Follower[] followers;
   private final double[] shift;
+  private final double[] stray;
+  private final double[] strayNext;
   private final boolean[] reported;
   private final List<TrueChange> changes = new ArrayList<>();
   private final List<TrueMark> marks = new ArrayList<>();
@@ -39,6 +41,7 @@ public final class Actuator {
     stroke = before.stroke;
     System.arraycopy(before.wall, 0, wall, 0, wall.length);
     System.arraycopy(before.shift, 0, shift, 0, shift.length);
+    System.arraycopy(before.stray, 0, stray, 0, stray.length);
     for (int i = 0; i < followers.length; i++) {
       System.arraycopy(
           before.followers[i].above, 0, followers[i].above, 0, followers[i].above.length);
@@ -52,6 +55,8 @@ public final class Actuator {
     this.rng = rng;
     path = new Path(plan.lostMotionTurns(), handwheelTurns, xTurns);
     shift = new double[plan.cams().size()];
+    stray = new double[shift.length];
+    strayNext = new double[shift.length];
     wall = new double[] {0, plan.spanTurns()};
     followers =
         plan.contacts().stream()
@@ -116,12 +121,20 @@ public final class Actuator {
     stroke++;
     for (int c = 0; c < shift.length; c++) {
       CamPlan cam = plan.cams().get(c);
-      if (cam.scatter() == 0 && cam.driftPerStroke() == 0) {
-        continue;
+      shift[c] -= stray[c];
+      if (cam.scatter() != 0 || cam.driftPerStroke() != 0) {
+        double scatter = cam.scatter() * rng.gaussian();
+        shift[c] = cam.driftPerStroke() * stroke + scatter;
       }
-      double scatter = cam.scatter() * rng.gaussian();
-      shift[c] = cam.driftPerStroke() * stroke + scatter;
+      stray[c] = strayNext[c];
+      strayNext[c] = 0;
+      shift[c] += stray[c];
     }
+  }
+
+  /** In the next stroke, and in that alone, a cam trips somewhere else. */
+  public void straysNext(String cam, double byTurns) {
+    strayNext[plan.cams().indexOf(plan.cam(cam))] = byTurns;
   }
 
   /** Something stands in the way: from now on the drive meets its stop of that end here. */

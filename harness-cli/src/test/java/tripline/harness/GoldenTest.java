@@ -33,7 +33,7 @@ class GoldenTest {
       new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
   private static final Pattern COMMAND =
-      Pattern.compile("tripline check job.toml (.+?)(?: --json result.json)?\\n");
+      Pattern.compile("tripline (check|accept) job.toml (.+?)(?: --json result.json)?\\n");
 
   private static final Pattern COMPARE =
       Pattern.compile("tripline compare (?:\\.\\./(\\S+)/result.json )?result.json");
@@ -44,21 +44,27 @@ class GoldenTest {
     }
   }
 
-  /** In the order they were recorded, which the case's README states. */
-  private static List<String> recordings(Path folder) throws IOException {
-    String readme = Files.readString(folder.resolve("README.md"));
-    Matcher command = COMMAND.matcher(readme);
-    assertThat(command.find()).as(readme).isTrue();
-    return Stream.of(command.group(1).split(" ")).map(f -> folder.resolve(f).toString()).toList();
+  /** How a case is judged: the command and the recordings in the order they were made. */
+  private record Judging(String command, List<String> recordings) {
+    /** As the case's README states it. */
+    static Judging of(Path folder) throws IOException {
+      String readme = Files.readString(folder.resolve("README.md"));
+      Matcher line = COMMAND.matcher(readme);
+      assertThat(line.find()).as(readme).isTrue();
+      return new Judging(
+          line.group(1),
+          Stream.of(line.group(2).split(" ")).map(f -> folder.resolve(f).toString()).toList());
+    }
   }
 
   @ParameterizedTest
   @MethodSource("cases")
   void answersAsBlessedAndWithinTheTruth(Path folder, @TempDir Path scratch) throws IOException {
     Path file = scratch.resolve("result.json");
+    Judging judging = Judging.of(folder);
     List<String> arguments =
-        new ArrayList<>(List.of("check", folder.resolve("job.toml").toString()));
-    arguments.addAll(recordings(folder));
+        new ArrayList<>(List.of(judging.command(), folder.resolve("job.toml").toString()));
+    arguments.addAll(judging.recordings());
     arguments.addAll(List.of("--json", file.toString()));
     CommandRun run = CommandRun.of(arguments.toArray(String[]::new));
     JsonNode result = JSON.readTree(file.toFile());
@@ -66,8 +72,9 @@ class GoldenTest {
     JsonNode truth = JSON.readTree(folder.resolve("truth.json").toFile());
     assertThat(result.at("/decision").asText()).isEqualTo(truth.at("/decision").asText());
     within(result, truth);
+    assertThat(result.at("/acceptance/strokes")).isEqualTo(truth.at("/acceptance/strokes"));
 
-    blessed(folder.resolve("expected/check.txt"), run.answers(), folder);
+    blessed(folder.resolve("expected/" + judging.command() + ".txt"), run.answers(), folder);
     blessed(folder.resolve("expected/result.json"), canonical(result), folder);
   }
 
@@ -122,9 +129,10 @@ class GoldenTest {
 
   private static String checked(Path folder, Path results) throws IOException {
     Path result = results.resolve(folder.getFileName() + ".json");
+    Judging judging = Judging.of(folder);
     List<String> arguments =
-        new ArrayList<>(List.of("check", folder.resolve("job.toml").toString()));
-    arguments.addAll(recordings(folder));
+        new ArrayList<>(List.of(judging.command(), folder.resolve("job.toml").toString()));
+    arguments.addAll(judging.recordings());
     arguments.addAll(List.of("--quiet", "--json", result.toString()));
     CommandRun.of(arguments.toArray(String[]::new));
     return result.toString();

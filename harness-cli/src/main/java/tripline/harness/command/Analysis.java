@@ -20,9 +20,11 @@ import tripline.harness.report.Provenance;
 import tripline.harness.report.ResultJson;
 import tripline.harness.report.record.RecordFile;
 import tripline.harness.resultfile.ReferenceFile;
+import tripline.job.JobSheet;
 import tripline.measure.Decision;
 import tripline.result.Result;
 import tripline.travel.RecordingTrace;
+import tripline.travel.Reference;
 
 /**
  * Job sheet and recordings turned into a result.
@@ -35,8 +37,22 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
   /** More threads than this wait for each other. */
   private static final int MOST_THREADS = 64;
 
+  /** From reduced recordings to a result. */
+  private interface Explaining {
+    Result of(JobSheet sheet, List<RecordingTrace> recordings, Optional<Reference> reference);
+  }
+
   /** Reads and analyses what the arguments name; notices go to the command's standard error. */
   static Analysis of(AnalysisArguments arguments, CommandLine line) {
+    return of(arguments, line, StrokeAnalysis::of);
+  }
+
+  /** The same, with what the strokes say together. */
+  static Analysis accepting(AnalysisArguments arguments, CommandLine line) {
+    return of(arguments, line, StrokeAnalysis::accepting);
+  }
+
+  private static Analysis of(AnalysisArguments arguments, CommandLine line, Explaining explaining) {
     if (arguments.threads() < 1 || arguments.threads() > MOST_THREADS) {
       throw new ParameterException(
           line, "--threads is %d, expected 1 to %d".formatted(arguments.threads(), MOST_THREADS));
@@ -64,7 +80,7 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
             job.sha256(),
             files.stream().flatMap(f -> f.traces().stream().map(t -> f.started())).toList(),
             reference.map(ReferenceFile::source));
-    Result result = StrokeAnalysis.of(job.sheet(), traces, reference.map(ReferenceFile::reference));
+    Result result = explaining.of(job.sheet(), traces, reference.map(ReferenceFile::reference));
     return new Analysis(job, result, provenance);
   }
 

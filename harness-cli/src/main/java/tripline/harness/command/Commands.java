@@ -15,6 +15,7 @@ public final class Commands {
   private static Map<String, Supplier<Callable<ExitStatus>>> byName() {
     Map<String, Supplier<Callable<ExitStatus>>> commands = new LinkedHashMap<>();
     commands.put("check", CheckCommand::new);
+    commands.put("accept", AcceptCommand::new);
     commands.put("record", RecordCommand::new);
     commands.put("convert", ConvertCommand::new);
     commands.put("ports", PortsCommand::new);

@@ -21,10 +21,12 @@ public final class CheckText {
   public static void write(Result result, JobSheet sheet, TextStyle style, PrintWriter out) {
     Page page = new Page(style, out);
     HeadText.write(page, result, sheet);
+    AcceptanceText.write(page, result);
     PoweredText.write(page, result, sheet);
     EndsText.write(page, result);
     CamsText.write(page, result);
     DevelopmentText.write(page, result, sheet);
+    AcceptanceText.writeRepeats(page, result);
     FindingsText.write(page, result);
     AdjustText.write(page, result);
     page.blank();

@@ -76,10 +76,19 @@ final class HeadText {
                 .map(HeadText::name)
                 .distinct()
                 .toList();
-        yield faults.isEmpty() ? those(result, Decision.REJECT) : faults;
+        yield faults.isEmpty() ? both(result, Decision.REJECT) : faults;
       }
-      case UNDECIDED -> those(result, Decision.UNDECIDED);
+      case UNDECIDED -> both(result, Decision.UNDECIDED);
     };
+  }
+
+  /** Single judgements first, then what the strokes say together. */
+  private static List<String> both(Result result, Decision decision) {
+    List<String> why = new ArrayList<>(those(result, decision));
+    if (result.acceptance() != null) {
+      why.addAll(AcceptanceReasons.why(result.acceptance(), decision));
+    }
+    return why.isEmpty() ? why : List.of(String.join("; ", why));
   }
 
   private static String name(FindingResult finding) {
@@ -109,7 +118,9 @@ final class HeadText {
     } else {
       open.add(counted(contacts.size(), "contact"));
     }
-    return List.of(Page.word(decision).toLowerCase(Locale.ROOT) + ": " + String.join(", ", open));
+    return open.isEmpty()
+        ? List.of()
+        : List.of(Page.word(decision).toLowerCase(Locale.ROOT) + ": " + String.join(", ", open));
   }
 
   private static String name(CamResult cam) {

@@ -168,7 +168,12 @@ final class JsonOut {
 
   /** What an uncertainty is made of; the figure itself stands beside it. */
   void parts(@Nullable Measured value) throws IOException {
-    list("parts", value == null ? List.of() : value.parts(), JsonOut::part);
+    partList("parts", value == null ? List.of() : value.parts());
+  }
+
+  /** Parts under a name of their own. */
+  void partList(String key, List<PartResult> parts) throws IOException {
+    list(key, parts, JsonOut::part);
   }
 
   private static void part(PartResult part, JsonOut out) throws IOException {

@@ -75,6 +75,9 @@ public final class ResultJson {
     out.close();
     out.list("findings", result.findings(), ResultJson::finding);
     out.list("as_found", result.asFound(), ResultJson::asFound);
+    if (result.acceptance() != null) {
+      out.object("acceptance", result.acceptance(), AcceptanceJson::write);
+    }
     out.close();
   }
 

@@ -34,6 +34,11 @@ final class Rounded {
     return half > 0 ? text + " " + plusMinus + " " + Figures.decimals(half, decimals) : text;
   }
 
+  /** {@code ±}, as this page writes it. */
+  String plusMinus() {
+    return plusMinus;
+  }
+
   /** {@code ± 0.021}. */
   String half(double half) {
     return plusMinus + " " + Figures.decimals(half, decimals(half));

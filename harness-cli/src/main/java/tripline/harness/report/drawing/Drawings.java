@@ -10,10 +10,12 @@ import tripline.job.JobSheet;
 import tripline.result.Result;
 import tripline.result.Result.CamResult;
 import tripline.result.Result.RecordingResult;
-import tripline.result.Result.StrokeResult;
 
 /** All drawings of a record. */
 public final class Drawings {
+  /** More of these than a page holds say no more than the worst do. */
+  private static final int MOST_APPROACHES = 4;
+
   /** A drawing with its caption. */
   public record Figure(String svg, String caption) {}
 
@@ -99,17 +101,23 @@ public final class Drawings {
     return figures;
   }
 
-  /** The last moments of every powered stroke of which they are known. */
+  /**
+   * The last moments of every powered stroke of which they are known; where there are many, of the
+   * one with the least margin at each end.
+   */
   public List<Figure> approaches() {
+    List<PoweredStrokes.One> strokes = PoweredStrokes.of(result);
+    List<PoweredStrokes.One> drawn =
+        strokes.size() <= MOST_APPROACHES ? strokes : PoweredStrokes.closest(strokes);
+    String which = drawn.size() < strokes.size() ? ", the least margin" : "";
     List<Figure> figures = new ArrayList<>();
-    int number = 0;
-    for (int r = 0; r < result.recordings().size(); r++) {
-      for (StrokeResult stroke : result.recordings().get(r).strokes()) {
-        number++;
-        String caption = "Stroke %d, %s: run-out and margin".formatted(number, stroke.direction());
-        Approach.draw("approach-" + number, result, r, stroke, span, number)
-            .ifPresent(svg -> figures.add(new Figure(svg, caption)));
-      }
+    for (PoweredStrokes.One one : drawn) {
+      String caption =
+          "Stroke %d, %s%s: run-out and margin"
+              .formatted(one.number(), one.stroke().direction(), which);
+      Approach.draw(
+              "approach-" + one.number(), result, one.recording(), one.stroke(), span, one.number())
+          .ifPresent(svg -> figures.add(new Figure(svg, caption)));
     }
     return figures;
   }

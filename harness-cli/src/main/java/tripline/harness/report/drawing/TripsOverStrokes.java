@@ -4,12 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import tripline.harness.report.FigureText;
+import tripline.harness.report.StrokeNumbers;
 import tripline.result.Result;
 import tripline.result.Result.CamResult;
 import tripline.result.Result.ChangeResult;
 import tripline.result.Result.StrokeResult;
 
-/** How far one cam tripped from its target, stroke by stroke, against its tolerance. */
+/**
+ * How far one cam tripped from its target, stroke by stroke, against its tolerance; where strokes
+ * are to be accepted together, with the interval in which future trips fall.
+ */
 final class TripsOverStrokes {
   private static final double LEFT = 46;
   private static final double RIGHT = 350;
@@ -17,27 +21,46 @@ final class TripsOverStrokes {
   private static final double BOTTOM = 132;
   private static final double HEIGHT = 162;
 
-  private record Point(int stroke, int setting, boolean judged, double deviation, double half) {}
+  /** An interval wider than so many tolerances is not drawn to its end. */
+  private static final double MOST_TOLERANCES = 3;
+
+  private enum Kind {
+    /** On the judged approach. */
+    JUDGED,
+    /** The same, of a stroke that does not count. */
+    ASIDE,
+    OTHER_DIRECTION
+  }
+
+  private record Point(int stroke, int setting, Kind kind, double deviation, double half) {}
 
   private final double tolerance;
   private final List<Point> points;
+  private final Optional<FutureTrips> future;
   private final Axis strokes;
   private final Axis deviation;
   private final Svg svg;
   private final String id;
 
   private TripsOverStrokes(
-      String id, String cam, double tolerance, List<Point> points, int strokes) {
+      String id,
+      CamResult cam,
+      double tolerance,
+      List<Point> points,
+      Optional<FutureTrips> future,
+      int strokes) {
     this.id = id;
     this.tolerance = tolerance;
     this.points = points;
+    this.future = future;
     this.strokes = new Axis(0.5, strokes + 0.5, LEFT, RIGHT);
     double most = 1.35 * tolerance;
     for (Point p : points) {
       most = Math.max(most, 1.15 * (Math.abs(p.deviation) + p.half));
     }
-    this.deviation = new Axis(-most, most, BOTTOM, TOP);
-    this.svg = new Svg(id, HEIGHT, "Trip point of cam " + cam + " over strokes", words());
+    double reach = Math.min(1.1 * future.map(FutureTrips::reach).orElse(0.0), widest());
+    this.deviation = new Axis(-Math.max(most, reach), Math.max(most, reach), BOTTOM, TOP);
+    this.svg = new Svg(id, HEIGHT, "Trip point of cam " + cam.cam() + " over strokes", words());
   }
 
   /** Nothing is drawn for a cam without a target in turns or without two trips to compare. */
@@ -45,27 +68,33 @@ final class TripsOverStrokes {
     if (cam.target() == null || cam.tolerance() == null || cam.tolerance() <= 0) {
       return Optional.empty();
     }
-    List<Point> points = points(result, cam, cam.target());
+    Optional<FutureTrips> future = FutureTrips.of(result, cam);
+    List<Point> points = points(result, cam, cam.target(), future);
     int strokes = result.recordings().stream().mapToInt(r -> r.strokes().size()).sum();
     if (points.size() < 2) {
       return Optional.empty();
     }
     TripsOverStrokes drawing =
-        new TripsOverStrokes(id, cam.cam(), cam.tolerance(), points, strokes);
+        new TripsOverStrokes(id, cam, cam.tolerance(), points, future, strokes);
     drawing.scales(strokes);
+    future.ifPresent(drawing::interval);
     drawing.points.forEach(drawing::point);
     return Optional.of(drawing.svg.toString());
   }
 
-  private static List<Point> points(Result result, CamResult cam, double target) {
+  private double widest() {
+    return MOST_TOLERANCES * tolerance;
+  }
+
+  private static List<Point> points(
+      Result result, CamResult cam, double target, Optional<FutureTrips> future) {
     String approach = cam.from().equals("open") ? "opening" : "closing";
     Optional<String> contact = reference(result, cam);
     List<Point> points = new ArrayList<>();
-    int before = 0;
     for (int r = 0; r < result.recordings().size(); r++) {
       int recording = r;
       for (StrokeResult stroke : result.recordings().get(r).strokes()) {
-        int number = before + stroke.number() + 1;
+        int number = StrokeNumbers.of(result, recording, stroke.number());
         result.changes().stream()
             .filter(c -> c.recording() == recording && !c.atRest() && c.position() != null)
             .filter(c -> c.stroke() != null && c.stroke() == stroke.number())
@@ -77,13 +106,20 @@ final class TripsOverStrokes {
                         new Point(
                             number,
                             c.setting(),
-                            approach.equals(c.direction()),
+                            kind(c, approach, future),
                             SeenTrip.position(c) - target,
                             SeenTrip.half(c))));
       }
-      before += result.recordings().get(r).strokes().size();
     }
     return points;
+  }
+
+  private static Kind kind(ChangeResult change, String approach, Optional<FutureTrips> future) {
+    if (!approach.equals(change.direction())) {
+      return Kind.OTHER_DIRECTION;
+    }
+    boolean aside = future.filter(f -> !f.counts(change)).isPresent();
+    return aside ? Kind.ASIDE : Kind.JUDGED;
   }
 
   /** The cam's limit contact, else the first by order in the sheet that changed. */
@@ -117,8 +153,11 @@ final class TripsOverStrokes {
     for (Point p : points.subList(0, Math.min(points.size(), 24))) {
       each.add("stroke " + p.stroke + " " + FigureText.signed(p.deviation, p.half));
     }
-    return "Deviation from target in turns, tolerance ± %s: %s."
-        .formatted(Svg.format("%.3f", tolerance), String.join(", ", each));
+    return "Deviation from target in turns, tolerance ± %s: %s.%s"
+        .formatted(
+            Svg.format("%.3f", tolerance),
+            String.join(", ", each),
+            future.map(FutureTrips::words).orElse(""));
   }
 
   private void scales(int count) {
@@ -154,21 +193,63 @@ final class TripsOverStrokes {
     }
   }
 
+  private void interval(FutureTrips trips) {
+    for (double end : new double[] {trips.from(), trips.to()}) {
+      if (deviation.holds(end)) {
+        svg.line(LEFT, deviation.at(end), RIGHT, deviation.at(end))
+            .stroke(Palette.ACCENT, 1.3)
+            .dashed("7 4")
+            .data("mark", "interval")
+            .data("panel", id)
+            .data("turns", end);
+      } else {
+        beyond(end);
+      }
+    }
+    svg.line(LEFT, deviation.at(trips.mean()), RIGHT, deviation.at(trips.mean()))
+        .stroke(Palette.ACCENT, 0.8)
+        .data("mark", "mean")
+        .data("panel", id)
+        .data("turns", trips.mean());
+    trips
+        .outlier()
+        .ifPresent(
+            o ->
+                svg.circle(strokes.at(o.stroke()), deviation.at(o.deviation()), 6.5)
+                    .fill("none")
+                    .stroke(Palette.INK, 1.4)
+                    .data("mark", "outlier")
+                    .data("panel", id)
+                    .data("turns", o.deviation()));
+  }
+
+  /** The interval goes on beyond the drawing. */
+  private void beyond(double end) {
+    double edge = end > 0 ? TOP : BOTTOM;
+    double inward = end > 0 ? 7 : -7;
+    svg.path(Svg.format("M%.2f %.2fl-4.5 %.2fh9z", RIGHT - 6, edge + 0.1 * inward, inward))
+        .fill(Palette.ACCENT)
+        .data("mark", "beyond");
+  }
+
   private void point(Point p) {
     double x = strokes.at(p.stroke);
     double y = deviation.at(p.deviation);
-    String colour = p.judged ? Palette.ACCENT : Palette.DARK;
+    String colour = p.kind == Kind.OTHER_DIRECTION ? Palette.DARK : Palette.ACCENT;
     svg.line(x, deviation.at(p.deviation - p.half), x, deviation.at(p.deviation + p.half))
         .stroke(colour, 1.1);
     for (double end : new double[] {p.deviation - p.half, p.deviation + p.half}) {
       svg.line(x - 3, deviation.at(end), x + 3, deviation.at(end)).stroke(colour, 1.1);
     }
     Element mark =
-        p.judged
-            ? svg.circle(x, y, 3.2).fill(Palette.ACCENT)
-            : svg.path(Svg.format("M%.2f %.2fh5.2v5.2h-5.2z", x - 2.6, y - 2.6))
-                .fill(Palette.PAPER)
-                .stroke(Palette.DARK, 1.1);
+        switch (p.kind) {
+          case JUDGED -> svg.circle(x, y, 3.2).fill(Palette.ACCENT);
+          case ASIDE -> svg.circle(x, y, 2.9).fill(Palette.PAPER).stroke(Palette.ACCENT, 1.1);
+          case OTHER_DIRECTION ->
+              svg.path(Svg.format("M%.2f %.2fh5.2v5.2h-5.2z", x - 2.6, y - 2.6))
+                  .fill(Palette.PAPER)
+                  .stroke(Palette.DARK, 1.1);
+        };
     mark.data("mark", "deviation").data("panel", id).data("turns", p.deviation);
   }
 }

@@ -15,6 +15,7 @@ import tripline.harness.report.SafeText;
 import tripline.harness.report.drawing.Drawings;
 import tripline.harness.report.drawing.Drawings.Figure;
 import tripline.job.JobSheet;
+import tripline.result.AcceptanceResult;
 import tripline.result.Result;
 
 /** The record as one page of well-formed markup. */
@@ -53,9 +54,11 @@ final class RecordPage {
         .list("cams", RecordTables.cams(result))
         .list("contacts", RecordTables.contacts(result, sheet));
     List<Figure> trips = drawings.trips();
+    AcceptanceResult accepted = result.acceptance();
+    acceptance(page, result, trips);
     page.list("travelFigures", figures(drawings.travel()))
-        .list("tripFigures", figures(trips))
-        .flag("hasTrips", !trips.isEmpty())
+        .list("tripFigures", accepted == null ? figures(trips) : List.of())
+        .flag("hasTrips", accepted == null && !trips.isEmpty())
         .list("findings", RecordTables.findings(result))
         .list("adjustments", RecordTables.adjustments(result))
         .lines("signatures", "signature", SIGNATURES);
@@ -91,6 +94,20 @@ final class RecordPage {
             .lines("strokes", "strokes", RecordWords.motorStrokes(result))
             .list("approaches", figures(drawings.approaches()));
     page.list("powered", List.of(section));
+  }
+
+  private static void acceptance(Fields page, Result result, List<Figure> trips) {
+    AcceptanceResult accepted = result.acceptance();
+    page.flag("accepting", accepted != null);
+    if (accepted == null) {
+      page.flag("acceptance", false);
+      return;
+    }
+    Fields section =
+        AcceptanceTables.of(result, accepted)
+            .list("tripFigures", figures(trips))
+            .flag("hasTrips", !trips.isEmpty());
+    page.list("acceptance", List.of(section));
   }
 
   private static List<Fields> figures(List<Figure> figures) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.io.TempDir;
@@ -15,7 +16,9 @@ import tripline.harness.report.Provenance;
 import tripline.harness.report.Specimen;
 import tripline.harness.report.record.RecordPage.Medium;
 import tripline.job.JobSheet;
+import tripline.result.AcceptanceResult.AcceptedTrip;
 import tripline.result.Result;
+import tripline.result.Result.CamResult;
 import tripline.result.Result.ChangeResult;
 
 /**
@@ -28,6 +31,12 @@ class RecordInBrowserTest {
           "cw114.toml",
           "ab".repeat(32),
           List.of(Optional.of(Instant.parse("2026-03-02T08:14:05Z"))));
+
+  /** Strokes that all trip at the same place ... */
+  private static final double SAME = 0.001;
+
+  /** ... and such of which the chart draws the mean. */
+  private static final double MEAN_OF_SCATTER = 0.02;
 
   @TempDir private Path folder;
 
@@ -46,7 +55,42 @@ class RecordInBrowserTest {
             chromium, folder, RecordPage.of(result, Specimen.sheet(), FROM, Medium.SCREEN), width);
     inPlace(seen, width);
     dials(seen, result);
-    charts(seen, result);
+    charts(seen, result, SAME);
+  }
+
+  /** Mean and interval of future trips lie where the scale says; an outlier wears a ring. */
+  @ParameterizedTest
+  @CsvSource({"390,accept-outlier", "1280,accept-few-strokes"})
+  void drawsWhereFutureTripsFall(int width, String name) throws Exception {
+    Path chromium = Browser.found();
+    AcceptedCase it = AcceptedCase.of(name);
+    JsonNode seen =
+        Browser.measure(
+            chromium, folder, RecordPage.of(it.result(), it.sheet(), FROM, Medium.SCREEN), width);
+    inPlace(seen, width);
+    dials(seen, it.result());
+    charts(seen, it.result(), MEAN_OF_SCATTER);
+    List<CamResult> cams = it.result().cams();
+    for (int i = 0; i < cams.size(); i++) {
+      AcceptedTrip trip = it.result().acceptance().trips().get(i);
+      double target = cams.get(i).target();
+      assertThat(turns(seen, "trips-" + i, "interval"))
+          .containsExactly(trip.from() - target, trip.to() - target);
+      assertThat(turns(seen, "trips-" + i, "mean")).containsExactly(trip.mean() - target);
+    }
+    long outliers =
+        it.result().acceptance().trips().stream().filter(t -> "outlier".equals(t.reason())).count();
+    assertThat(turns(seen, "trips-0", "outlier")).hasSize((int) outliers);
+  }
+
+  private static List<Double> turns(JsonNode seen, String panel, String mark) {
+    List<Double> turns = new ArrayList<>();
+    for (JsonNode one : seen.get("marks")) {
+      if (one.get("panel").asText().equals(panel) && one.get("mark").asText().equals(mark)) {
+        turns.add(one.get("turns").asDouble());
+      }
+    }
+    return turns;
   }
 
   @ParameterizedTest
@@ -55,7 +99,7 @@ class RecordInBrowserTest {
     Path chromium = Browser.found();
     JobSheet sheet = Specimen.hostileSheet();
     Provenance from = new Provenance(Specimen.HOSTILE, Specimen.HOSTILE, List.of());
-    String page = RecordPage.of(Specimen.hostile(), sheet, from, Medium.SCREEN);
+    String page = RecordPage.of(AcceptedCase.hostile(), sheet, from, Medium.SCREEN);
     // Without its policy the page has nothing but the escaping to protect it.
     String bare = page.replaceFirst("<meta http-equiv=\"Content-Security-Policy\"[^>]*/>", "");
     assertThat(bare).hasSizeLessThan(page.length());
@@ -91,7 +135,7 @@ class RecordInBrowserTest {
   }
 
   /** Marks lie where the tick marks around them say. */
-  private static void charts(JsonNode seen, Result result) {
+  private static void charts(JsonNode seen, Result result, double near) {
     int checked = 0;
     for (JsonNode mark : seen.get("marks")) {
       String panel = mark.get("panel").asText();
@@ -100,7 +144,7 @@ class RecordInBrowserTest {
         isAt(seen, mark, "", 0, turns);
         assertThat(result.changes())
             .as("a change of that contact there")
-            .anyMatch(c -> isOf(c, mark) && Math.abs(c.position() - turns) < 0.001);
+            .anyMatch(c -> isOf(c, mark) && Math.abs(c.position() - turns) < near);
       } else {
         isAt(seen, mark, panel.startsWith("trips-") ? "" : "position", 1, turns);
       }

@@ -52,9 +52,31 @@ class RecordPageTest {
   }
 
   @Test
+  void saysWhatTheStrokesSayTogether() {
+    AcceptedCase outlier = AcceptedCase.of("accept-outlier");
+    assertThat(RecordPage.of(outlier.result(), outlier.sheet(), FROM, Medium.SCREEN))
+        .contains(
+            "Acceptance over strokes", "Stroke 11, closing: 11-12 at 0.5", "4.020", "ISO 5725")
+        .contains("stands out at", "Interval of future trips: mean ± (k s + z u)");
+    String check = RecordPage.of(Specimen.powered(), Specimen.sheet(), FROM, Medium.SCREEN);
+    assertThat(check).doesNotContain("Acceptance over strokes", "future trips");
+  }
+
+  /** An interval far wider than the tolerance ends in an arrow and keeps the trips legible. */
+  @Test
+  void anIntervalBeyondTheDrawingIsSaidToBe() {
+    AcceptedCase few = AcceptedCase.of("accept-few-strokes");
+    assertThat(RecordPage.of(few.result(), few.sheet(), FROM, Medium.SCREEN))
+        .doesNotContain("data-mark=\"beyond\"");
+    assertThat(RecordPage.of(AcceptedCase.hostile(), Specimen.hostileSheet(), FROM, Medium.SCREEN))
+        .contains("data-mark=\"beyond\"");
+  }
+
+  @Test
   void hostileTextStaysTextWhereverItLands() throws Exception {
     Provenance from = new Provenance(Specimen.HOSTILE, Specimen.HOSTILE, List.of());
-    String page = RecordPage.of(Specimen.hostile(), Specimen.hostileSheet(), from, Medium.SCREEN);
+    String page =
+        RecordPage.of(AcceptedCase.hostile(), Specimen.hostileSheet(), from, Medium.SCREEN);
     Document document = parsed(page);
     assertThat(document.getElementsByTagName("script").getLength()).isZero();
     assertThat(document.getElementsByTagName("img").getLength()).isZero();
@@ -84,10 +106,23 @@ class RecordPageTest {
     assertThat(folder.toFile().list()).containsExactly("record.PDF");
   }
 
+  /** Drawings stand two abreast and leave no holes: eleven of them and all tables on few pages. */
+  @Test
+  void anAcceptanceTakesFewPages() throws Exception {
+    Path file = folder.resolve("record.pdf");
+    AcceptedCase outlier = AcceptedCase.of("accept-outlier");
+    RecordFile.write(file, outlier.result(), outlier.sheet(), FROM);
+    try (var pdf = Loader.loadPDF(file.toFile())) {
+      assertThat(pdf.getNumberOfPages()).isLessThanOrEqualTo(7);
+      assertThat(new PDFTextStripper().getText(pdf))
+          .contains("Acceptance over strokes", "FW-212 UNDECIDED", "4.020");
+    }
+  }
+
   @Test
   void hostileTextIsHarmlessInPdf() throws Exception {
     Path file = folder.resolve("record.pdf");
-    RecordFile.write(file, Specimen.hostile(), Specimen.hostileSheet(), FROM);
+    RecordFile.write(file, AcceptedCase.hostile(), Specimen.hostileSheet(), FROM);
     try (var pdf = Loader.loadPDF(file.toFile())) {
       assertThat(new PDFTextStripper().getText(pdf)).contains("<script>", "REJECTED");
     }
