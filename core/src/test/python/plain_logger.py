@@ -91,6 +91,7 @@ def as_line(name, sequence, fields):
 
 
 COMMANDS = {"hello": 0x41, "start": 0x42, "stop": 0x43, "rate": 0x44, "place": 0x45, "time": 0x46, "list": 0x47, "fetch": 0x48, "query": 0x49}
+FOR_HOSTS = [b"identity", b"channel", b"status", b"samples", b"edges", b"mark", b"loss", b"answer", b"stored", b"piece"]
 MARKS = {1: "closed-stop", 2: "open-stop", 3: "adjusted", 4: "note"}
 ENCODINGS = {"keep": 0, "frames": 1, "lines": 2}
 DONE, NOT_NOW, NOT_FITTED, BAD_VALUE, BUSY, FAILED, NOT_KNOWN = range(7)
@@ -107,6 +108,8 @@ def plain(raw):
 def command_of_body(body):
     """(type, sequence, fields); fields None if malformed."""
     kind, sequence = body[0], n(body, 2, 2)
+    if kind < 0x40:
+        return kind, sequence, "not for us"
     if body[1] != 0:
         return kind, sequence, "unknown"
     sizes = {0x41: 7, 0x42: 10, 0x43: 4, 0x44: 8, 0x45: 6, 0x46: 12, 0x47: 4, 0x48: 16, 0x49: 4}
@@ -151,6 +154,8 @@ def command_of_line(content):
     if len(parts) < 2 or not parts[1].isdigit() or len(parts[1]) > 16 or int(parts[1]) > 65535:
         return None
     sequence = int(parts[1])
+    if parts[0] in FOR_HOSTS:
+        return 0, sequence, "not for us"
     kind = COMMANDS.get(parts[0].decode("latin-1"))
     if kind is None:
         return 0, sequence, "unknown"
@@ -436,6 +441,8 @@ class Logger:
     # -- obeying
 
     def obey(self, kind, sequence, fields):
+        if fields == "not for us":
+            return
         if fields == "unknown":
             self.answer(kind, sequence, NOT_KNOWN)
         elif fields is None:

@@ -22,6 +22,7 @@ public final class Commands {
     commands.put("compare", CompareCommand::new);
     commands.put("chart", ChartCommand::new);
     commands.put("summary", SummaryCommand::new);
+    commands.put("conform", ConformCommand::new);
     commands.put("rehearse", RehearseCommand::new);
     commands.put("seal", SealCommand::new);
     commands.put("verify-seal", VerifySealCommand::new);

@@ -17,6 +17,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tripline.harness.failure.InputFailure;
 import tripline.harness.jobfile.JobFile;
+import tripline.harness.rehearse.Kit;
 import tripline.harness.rehearse.LineSource;
 import tripline.harness.rehearse.Pace;
 import tripline.harness.rehearse.Rehearsal;
@@ -83,6 +84,11 @@ public final class RehearseCommand implements Callable<ExitStatus> {
   private boolean lines;
 
   @Option(
+      names = "--small",
+      description = "A small logger: lines only, start and stop, sampled contacts, no more.")
+  private boolean small;
+
+  @Option(
       names = "--uptime",
       paramLabel = "SECONDS",
       defaultValue = "0",
@@ -114,6 +120,7 @@ public final class RehearseCommand implements Callable<ExitStatus> {
             file.sheet(),
             right ? Setting.RIGHT : Setting.MIS_SET,
             seed,
+            small ? Kit.SMALL : Kit.FULL,
             lines ? Encoding.LINES : Encoding.FRAMES,
             uptimeS,
             baud);

@@ -99,6 +99,7 @@ public final class Rehearsal {
    */
   public void run(List<String> greeting, List<ScriptLine> script, LineSource lines) {
     director.follow(script);
+    rig.logger().remember();
     putPlug();
     try {
       voice.answer(greeting);
@@ -159,7 +160,7 @@ public final class Rehearsal {
       return;
     }
     if (!plugged.alive()) {
-      throw new LinkFailure("virtual port", "went away: the program that holds it has ended");
+      throw new LinkFailure(plugged.name(), "went away: the program that holds it has ended");
     }
     for (int n = plugged.read(chunk); n > 0; n = plugged.read(chunk)) {
       rig.receive(chunk, n);

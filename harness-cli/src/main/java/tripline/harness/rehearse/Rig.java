@@ -26,11 +26,12 @@ public final class Rig {
     ValveBuild build = ValveBuild.of(plan.sheet(), plan.setting(), plan.seed());
     valve = new VirtualValve(build, plan.seed());
     LoggerMake make =
-        RigLogger.make(build, plan.talks(), chance.split("session").bits() & 0xffff_ffffL);
+        RigLogger.make(
+            build, plan.kit(), plan.talks(), chance.split("session").bits() & 0xffff_ffffL);
     long upSinceNs = -Math.round(plan.uptimeS() * 1e9);
     logger =
         new VirtualLogger(
-            make, inputs(valve), () -> Memory.of(build, make, plan.seed()), upSinceNs, 0);
+            make, inputs(valve), () -> StrokesBefore.of(build, make, plan.seed()), upSinceNs, 0);
     cable = new Cable(plan.baud(), chance.split("cable"));
   }
 

@@ -9,6 +9,7 @@ import tripline.harness.rehearse.valve.SensorBuild;
 import tripline.harness.rehearse.valve.ValveBuild;
 import tripline.job.Contact;
 import tripline.job.JobSheet;
+import tripline.link.Ability;
 import tripline.link.ChannelDescription;
 import tripline.link.Encoding;
 import tripline.link.Identity;
@@ -18,7 +19,9 @@ import tripline.link.Reports;
 final class RigLogger {
   private static final int CLOCK_BITS = 32;
   private static final int BOTH_ENCODINGS = 3;
+  private static final int LINES_ONLY = 2;
   private static final int BODY_LIMIT = 512;
+  private static final int SMALL_BODY_LIMIT = 64;
   private static final long LEAST_RATE = 1_000;
   private static final long MOST_RATE = 5_000_000;
   private static final long EDGE_RESOLUTION_NS = 1_000;
@@ -26,8 +29,9 @@ final class RigLogger {
 
   private RigLogger() {}
 
-  static LoggerMake make(ValveBuild build, Encoding talks, long session) {
-    List<ChannelDescription> channels = channels(build);
+  static LoggerMake make(ValveBuild build, Kit kit, Encoding talks, long session) {
+    boolean full = kit == Kit.FULL;
+    List<ChannelDescription> channels = channels(build, full ? Reports.BOTH : Reports.SAMPLED);
     Identity identity =
         new Identity(
             1,
@@ -35,24 +39,24 @@ final class RigLogger {
             CLOCK_BITS,
             channels.size() - 1,
             1,
-            BOTH_ENCODINGS,
-            BODY_LIMIT,
-            LoggerMake.everything(),
+            full ? BOTH_ENCODINGS : LINES_ONLY,
+            full ? BODY_LIMIT : SMALL_BODY_LIMIT,
+            full ? LoggerMake.everything() : Ability.START_STOP.bit(),
             session,
             LEAST_RATE,
             MOST_RATE,
-            "Rehearsal logger",
+            full ? "Rehearsal logger" : "Small rehearsal logger",
             "R-0001",
             "1.0");
-    return new LoggerMake(identity, channels, talks);
+    return new LoggerMake(identity, channels, full ? talks : Encoding.LINES);
   }
 
   /**
    * Contacts pull their inputs low when closed, torque contacts and contactors high; limit contacts
-   * are stamped by hardware too. Delays are 0: those of a sheet ({@code position.skew_s}) are in
+   * may be stamped by hardware too. Delays are 0: those of a sheet ({@code position.skew_s}) are in
    * the readings already.
    */
-  private static List<ChannelDescription> channels(ValveBuild build) {
+  private static List<ChannelDescription> channels(ValveBuild build, Reports limits) {
     List<ChannelDescription> channels = new ArrayList<>();
     SensorBuild sensor = build.sensor();
     String unit = Math.abs(sensor.turnsPerUnit()) == 1 ? "turn" : "unit";
@@ -61,12 +65,13 @@ final class RigLogger {
             "position", unit, sensor.numerator(), sensor.denominator(), sensor.modulusCounts(), 0));
     List<String> names = build.sheet().channels().contacts();
     for (int i = 0; i < names.size(); i++) {
-      channels.add(contact(i, names.get(i), build.sheet()));
+      channels.add(contact(i, names.get(i), build.sheet(), limits));
     }
     return channels;
   }
 
-  private static ChannelDescription contact(int number, String name, JobSheet sheet) {
+  private static ChannelDescription contact(
+      int number, String name, JobSheet sheet, Reports limits) {
     if (name.getBytes(StandardCharsets.UTF_8).length > MOST_NAME_BYTES) {
       throw new InputFailure(
           "channel " + name,
@@ -82,8 +87,8 @@ final class RigLogger {
         number,
         name,
         position ? 0 : 1,
-        limit ? Reports.BOTH : Reports.SAMPLED,
+        limit ? limits : Reports.SAMPLED,
         0,
-        limit ? EDGE_RESOLUTION_NS : 0);
+        limit && limits == Reports.BOTH ? EDGE_RESOLUTION_NS : 0);
   }
 }

@@ -42,7 +42,7 @@ import tripline.link.Stop;
 @Timeout(value = 120, unit = TimeUnit.SECONDS, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class RehearsalTest {
   private static final RigPlan PLAN =
-      new RigPlan(ShippedSheets.motor(), Setting.MIS_SET, 1, Encoding.FRAMES, 0, 0);
+      new RigPlan(ShippedSheets.motor(), Setting.MIS_SET, 1, Kit.FULL, Encoding.FRAMES, 0, 0);
 
   private final StringWriter answers = new StringWriter();
   private final StringWriter notes = new StringWriter();
@@ -68,6 +68,11 @@ class RehearsalTest {
     private long written;
     private boolean closed;
     private boolean held = true;
+
+    @Override
+    public String name() {
+      return "unopened";
+    }
 
     @Override
     public int read(byte[] into) {
@@ -165,7 +170,7 @@ class RehearsalTest {
                 rehearsal(() -> port, new Waited(), 1)
                     .run(List.of("port"), script, LineSource.none()))
         .isInstanceOf(LinkFailure.class)
-        .hasMessageContaining("has ended");
+        .hasMessage("unopened: went away: the program that holds it has ended");
     assertThat(port.closed).isTrue();
   }
 

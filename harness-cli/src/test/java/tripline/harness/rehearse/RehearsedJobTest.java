@@ -79,7 +79,7 @@ class RehearsedJobTest {
     LinkDecoder decoder = new LinkDecoder(samples);
     ScriptedRig bench =
         new ScriptedRig(
-            new RigPlan(sheet, Setting.MIS_SET, seed, Encoding.FRAMES, uptimeS, 0),
+            new RigPlan(sheet, Setting.MIS_SET, seed, Kit.FULL, Encoding.FRAMES, uptimeS, 0),
             (bytes, length) -> decoder.accept(bytes, 0, length));
     int talk = (encoding == Encoding.LINES ? Talk.LINES : Talk.FRAMES).code();
     bench.send(new Hello(1, 0, talk), Encoding.FRAMES);
@@ -146,7 +146,7 @@ class RehearsedJobTest {
     LinkDecoder decoder = new LinkDecoder(samples);
     ScriptedRig bench =
         new ScriptedRig(
-            new RigPlan(sheet, Setting.RIGHT, 1, Encoding.FRAMES, 0, 0),
+            new RigPlan(sheet, Setting.RIGHT, 1, Kit.FULL, Encoding.FRAMES, 0, 0),
             (bytes, length) -> decoder.accept(bytes, 0, length));
     bench.send(new Hello(1, 0, 0), Encoding.FRAMES);
     bench.send(new Start(1_000_000, 20), Encoding.FRAMES);

@@ -61,7 +61,7 @@ class RigFaultsTest {
             });
     bench =
         new ScriptedRig(
-            new RigPlan(SHEET, Setting.MIS_SET, 1, Encoding.FRAMES, 0, baud),
+            new RigPlan(SHEET, Setting.MIS_SET, 1, Kit.FULL, Encoding.FRAMES, 0, baud),
             (bytes, length) -> decoder.accept(bytes, 0, length));
     bench.send(new Hello(1, 0, 0), Encoding.FRAMES);
     bench.send(new Start(1_000_000, 20), Encoding.FRAMES);

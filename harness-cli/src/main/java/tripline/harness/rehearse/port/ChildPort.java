@@ -14,11 +14,13 @@ final class ChildPort implements VirtualPort {
   private static final int ENDS_WITHIN_S = 5;
 
   private final Process child;
+  private final String name;
   private final ByteQueue fromHost = new ByteQueue(ROOM);
   private final ByteQueue toHost = new ByteQueue(ROOM);
 
   ChildPort(Process child, String name) {
     this.child = child;
+    this.name = name;
     daemon("reads " + name, this::readAll);
     daemon("writes " + name, this::writeAll);
   }
@@ -65,6 +67,11 @@ final class ChildPort implements VirtualPort {
       out.write(chunk, 0, n);
       out.flush();
     }
+  }
+
+  @Override
+  public String name() {
+    return name;
   }
 
   @Override

@@ -2,6 +2,9 @@ package tripline.harness.rehearse.port;
 
 /** The device's end of a serial line. None of its methods waits. */
 public interface VirtualPort extends AutoCloseable {
+  /** What a host opens. */
+  String name();
+
   /** Takes what the host has sent; 0 if nothing. */
   int read(byte[] into);
 

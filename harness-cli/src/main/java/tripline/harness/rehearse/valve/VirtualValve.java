@@ -1,7 +1,6 @@
 package tripline.harness.rehearse.valve;
 
 import java.util.List;
-import tripline.job.Contact;
 import tripline.job.End;
 import tripline.job.JobSheet;
 import tripline.job.SensorSide;
@@ -17,8 +16,7 @@ public final class VirtualValve {
   private final ValveBuild build;
   private final List<String> channels;
   private final Motion motion;
-  private final Follower[] followers;
-  private final double[] shift;
+  private final Cams cams;
   private final boolean[] torqueOpen = new boolean[End.values().length];
   private final Toggles toggles;
   private final Chance noise;
@@ -32,13 +30,10 @@ public final class VirtualValve {
     feel = chance.split("feel");
     channels = build.sheet().channels().contacts();
     motion = new Motion(build.lostMotionTurns(), build.startTurns());
-    shift = new double[build.cams().size()];
-    followers = new Follower[build.contacts().size()];
+    cams = new Cams(build, build.startTurns());
     long closed = 0;
-    for (int i = 0; i < followers.length; i++) {
-      ContactBuild contact = build.contacts().get(i);
-      followers[i] = new Follower(build.cams().get(contact.cam()), contact, build.startTurns());
-      closed |= followers[i].closed() ? bit(contact.contact().channel()) : 0;
+    for (int i = 0; i < build.contacts().size(); i++) {
+      closed |= cams.closed(i) ? bit(build.contacts().get(i).contact().channel()) : 0;
     }
     for (End end : End.values()) {
       closed |= build.sheet().torque(end).map(this::bit).orElse(0L);
@@ -105,11 +100,6 @@ public final class VirtualValve {
     return toggles.channel(edge);
   }
 
-  /** A contact's settled state, bounces left out. */
-  public boolean closed(int contact) {
-    return followers[contact].closed();
-  }
-
   /** Nothing moves for one step. */
   public void rest() {
     step(motion.handwheel(), 0);
@@ -120,36 +110,14 @@ public final class VirtualValve {
     return tripTurns(cam, point, build.cams().get(cam).points().get(point).from());
   }
 
-  /** Where a trip point of a cam lies now, x, on the approach to an end: of its first contact. */
+  /** Where a trip point of a cam lies now, x, on the approach to an end. */
   public double tripTurns(int cam, int point, End toward) {
-    int contact = judgedContact(cam);
-    double own =
-        contact < 0
-            ? build.cams().get(cam).closingTurns(point)
-            : toward == End.CLOSED
-                ? followers[contact].fall(point)
-                : followers[contact].rise(point);
-    return own + shift[cam];
+    return cams.tripTurns(cam, point, toward);
   }
 
   /** Whether the drive stands beyond a cam's trip point, toward the open end. */
   boolean above(int cam, int point) {
-    int contact = judgedContact(cam);
-    return contact >= 0 ? followers[contact].above(point) : driveTurns() > tripTurns(cam, point);
-  }
-
-  /** Its limit contact, else its first in the sheet; -1 for a cam nobody uses. */
-  private int judgedContact(int cam) {
-    int first = -1;
-    for (int i = 0; i < followers.length; i++) {
-      if (build.contacts().get(i).cam() == cam) {
-        if (build.contacts().get(i).contact().role().limitOf().isPresent()) {
-          return i;
-        }
-        first = first < 0 ? i : first;
-      }
-    }
-    return first;
+    return cams.above(cam, point, driveTurns());
   }
 
   /** Standard normal deviate of the hand's feel for a stop. */
@@ -160,33 +128,17 @@ public final class VirtualValve {
   /** One step of {@value #STEP_NS} ns: the handwheel is here afterwards, at this speed. */
   void step(double handwheel, double turnsPerS) {
     motion.append(handwheel, turnsPerS);
-    double x = motion.drive();
-    for (int i = 0; i < followers.length; i++) {
-      Follower follower = followers[i];
-      double moved = shift[build.contacts().get(i).cam()];
-      for (int p = 0; p < follower.points(); p++) {
-        double rise = follower.rise(p) + moved;
-        double fall = follower.fall(p) + moved;
-        if (follower.above(p) ? x <= fall : x >= rise) {
-          double passed = follower.above(p) ? fall : rise + build.lostMotionTurns();
-          pass(i, p, passed);
-        }
-      }
-    }
+    cams.follow(motion.drive(), this::changed);
     for (End end : End.values()) {
       followTorque(end);
     }
     toggles.passTo(motion.nowNs());
   }
 
-  private void pass(int contact, int point, double handwheel) {
-    boolean before = followers[contact].closed();
-    followers[contact].pass(point);
-    if (followers[contact].closed() != before) {
-      long when = motion.speed() == 0 && standing() ? nowNs() : motion.passedNs(handwheel);
-      String channel = build.contacts().get(contact).contact().channel();
-      toggles.change(channels.indexOf(channel), when + build.contactDelayNs());
-    }
+  private void changed(int contact, double handwheel) {
+    long when = motion.speed() == 0 && standing() ? nowNs() : motion.passedNs(handwheel);
+    String channel = build.contacts().get(contact).contact().channel();
+    toggles.change(channels.indexOf(channel), when + build.contactDelayNs());
   }
 
   private boolean standing() {
@@ -223,18 +175,12 @@ public final class VirtualValve {
 
   /** Somebody turns a cam's adjuster: its trip points move so far, + toward open. */
   void turnAdjuster(int cam, double byTurns) {
-    shift[cam] += byTurns;
+    cams.adjust(cam, byTurns);
   }
 
   /** Whether the limit contact of an end is open; false where none is charted. */
   boolean limitOpen(End end) {
-    for (int i = 0; i < followers.length; i++) {
-      Contact contact = build.contacts().get(i).contact();
-      if (contact.role().limitOf().filter(end::equals).isPresent()) {
-        return !followers[i].closed();
-      }
-    }
-    return false;
+    return cams.limitOpen(end);
   }
 
   private long bit(String channel) {

@@ -19,7 +19,7 @@ import tripline.link.Start;
 import tripline.link.Stop;
 
 /** What the logger has in its memory: strokes that somebody made on this valve before, as found. */
-final class Memory {
+final class StrokesBefore {
   private static final long RATE_MILLI_HZ = 100_000;
   private static final int GATHER_MS = 1_000;
   private static final int RESTS_S = 3;
@@ -30,7 +30,7 @@ final class Memory {
   private final ByteArrayOutputStream bytes = new ByteArrayOutputStream();
   private final byte[] chunk = new byte[4096];
 
-  private Memory(ValveBuild build, LoggerMake make, long seed) {
+  private StrokesBefore(ValveBuild build, LoggerMake make, long seed) {
     valve = new VirtualValve(build, seed);
     LoggerMake inFrames = new LoggerMake(make.identity(), make.channels(), Encoding.FRAMES);
     logger = new VirtualLogger(inFrames, Rig.inputs(valve), List::of, 0, 0);
@@ -39,7 +39,8 @@ final class Memory {
 
   static List<StoredRecording> of(ValveBuild build, LoggerMake make, long seed) {
     return List.of(
-        new Memory(build, make, seed + 1).standing(), new Memory(build, make, seed + 2).strokes());
+        new StrokesBefore(build, make, seed + 1).standing(),
+        new StrokesBefore(build, make, seed + 2).strokes());
   }
 
   private StoredRecording standing() {
