@@ -1,6 +1,7 @@
 package tripline.link;
 
 import java.util.List;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tripline.sample.Channels;
 import tripline.sample.ContactState;
@@ -109,9 +110,12 @@ public final class LinkSamples implements BodySink {
     waiting.copyTo(into, sink == null ? NONE : lastNs);
   }
 
-  /** Whether edges or marks wait and no row has come yet that would have given them a sink. */
-  public boolean waitsForSink() {
-    return sink == null && !waiting.empty();
+  /**
+   * Why the stretch begins that the waiting edges and marks would be the first of, if the stream
+   * ended now; empty where they belong to the present one, or none wait.
+   */
+  public Optional<SinkSource.Break> stretchToBegin() {
+    return sink == null && !waiting.empty() ? Optional.of(pendingBreak) : Optional.empty();
   }
 
   /** The logger, as it last said. */

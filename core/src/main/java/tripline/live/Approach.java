@@ -22,6 +22,9 @@ record Approach(Task task, Whereabouts where, Now.Motion motion, Optional<Double
   /** Share of the tolerance that standing at the target may be off by. */
   private static final double AIM_SHARE = 0.2;
 
+  /** The same where going back would cost the lost motion twice. */
+  private static final double NEAR_ENOUGH_SHARE = 0.4;
+
   /** A share of the tolerance that nobody can stand nearer than by hand, turns. */
   private static final double LEAST_AIM_TURNS = 0.01;
 
@@ -42,8 +45,8 @@ record Approach(Task task, Whereabouts where, Now.Motion motion, Optional<Double
 
   Step step() {
     return switch (task.progress()) {
-      case ADJUSTED -> isStillThere() ? Step.of(Phase.TRIPPED, task, away()) : prove();
-      case PASSED -> prove();
+      case TRIPPED -> isStillThere() ? Step.of(Phase.TRIPPED, task, away()) : prove();
+      case ADJUSTED, PASSED -> prove();
       case FOUND, LEFT -> task.decision() == Decision.UNDECIDED ? prove() : set();
       case UNSEEN -> set();
     };
@@ -91,7 +94,7 @@ record Approach(Task task, Whereabouts where, Now.Motion motion, Optional<Double
   private Step set() {
     double beyond = beyond();
     Ahead target = where.to(task.targetX().orElseThrow());
-    if (Math.abs(beyond) <= aim()) {
+    if (Math.abs(beyond) <= aim() || isNearEnough(target)) {
       return isFitToTurn()
           ? Step.of(Phase.TURN_ADJUSTER, task, target)
           : Step.of(Phase.GO_BEYOND, task, away());
@@ -106,6 +109,12 @@ record Approach(Task task, Whereabouts where, Now.Motion motion, Optional<Double
     boolean slack =
         where.slack() == Slack.UNSEEN || where.slack(approach().other()) > LEAST_SLACK_TURNS;
     return Step.of(onStop && slack ? Phase.TAKE_UP : Phase.BACK_OFF, task, target);
+  }
+
+  /** A little off, and to be put right only by taking up the lost motion both ways again. */
+  private boolean isNearEnough(Ahead target) {
+    return Math.abs(beyond()) <= NEAR_ENOUGH_SHARE * task.toleranceTurns()
+        && where.slack(target.toward()) > LEAST_SLACK_TURNS;
   }
 
   /**

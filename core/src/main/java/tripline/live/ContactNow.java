@@ -41,15 +41,10 @@ public record ContactNow(Contact contact, Optional<ContactState> state, Charted 
     JobSheet sheet = answer.sheet();
     List<ContactNow> all = new ArrayList<>();
     for (Contact contact : sheet.contacts()) {
-      int channel = sheet.channels().indexOf(contact.channel());
-      boolean known = (now.known() >>> channel & 1) != 0;
-      boolean closed = (now.closed() >>> channel & 1) != 0;
       all.add(
           new ContactNow(
               contact,
-              known
-                  ? Optional.of(closed ? ContactState.CLOSED : ContactState.OPEN)
-                  : Optional.empty(),
+              answer.state(contact, now),
               where.map(w -> charted(answer, contact, w.x())).orElse(Charted.UNKNOWN)));
     }
     return all;

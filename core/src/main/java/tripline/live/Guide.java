@@ -10,7 +10,7 @@ import java.util.stream.Stream;
 import tripline.job.End;
 import tripline.live.Step.Phase;
 import tripline.live.Task.Kind;
-import tripline.live.Task.Progress;
+import tripline.live.Whereabouts.Ahead;
 import tripline.measure.Decision;
 import tripline.result.Result;
 
@@ -41,7 +41,7 @@ public final class Guide {
     this.answer = answer;
     this.now = now;
     this.where = where;
-    tasks = Tasks.of(answer, now);
+    tasks = answer.tasks();
   }
 
   /** The next step. */
@@ -60,7 +60,7 @@ public final class Guide {
     }
     Optional<Task> pending =
         tasks.stream()
-            .filter(t -> t.progress() == Progress.ADJUSTED && t.targetX().isPresent())
+            .filter(t -> t.progress().isTurned() && t.targetX().isPresent())
             .min(Comparator.comparingDouble(this::distance));
     if (pending.isPresent()) {
       return step(pending.get());
@@ -90,7 +90,7 @@ public final class Guide {
   private Step step(Task task) {
     Approach approach =
         new Approach(
-            task,
+            task.with(answer.state(task.contact(), now)),
             where,
             now.motion(),
             answer.confirmedStop(task.from()).map(stop -> where.from(stop, task.from())));
@@ -110,8 +110,23 @@ public final class Guide {
       return Optional.of(Step.of(Phase.CONFIRM_STOP, reached));
     }
     return Optional.of(
-        Step.of(
-            Phase.FIND_STOP, unknown.size() == 1 ? Optional.of(unknown.get(0)) : Optional.empty()));
+        unknown.size() == 1
+            ? findStop(unknown.get(0))
+            : Step.of(Phase.FIND_STOP, Optional.empty()));
+  }
+
+  /** With about how far to go, where the other stop and the sheet's span tell. */
+  private Step findStop(End end) {
+    Optional<Ahead> ahead =
+        answer
+            .confirmedStop(end.other())
+            .flatMap(
+                other ->
+                    answer.sheet().travel().spanTurns().stream()
+                        .mapToObj(span -> where.to(other.value() + span * end.approach().sign()))
+                        .findFirst())
+            .filter(a -> a.toward() == end.approach());
+    return new Step(Phase.FIND_STOP, Optional.of(end), Optional.empty(), ahead, List.of());
   }
 
   /** Where the other stop and the sheet's span tell about where this one is: it stands there. */

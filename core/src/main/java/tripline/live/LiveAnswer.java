@@ -6,12 +6,15 @@ import java.util.OptionalDouble;
 import tripline.assess.Assessment;
 import tripline.develop.Explained;
 import tripline.develop.Explanation;
+import tripline.job.Contact;
 import tripline.job.Direction;
 import tripline.job.End;
 import tripline.job.JobSheet;
 import tripline.job.TravelPlan;
 import tripline.measure.Estimate;
 import tripline.result.Result;
+import tripline.sample.Channels;
+import tripline.sample.ContactState;
 import tripline.travel.Coordinate;
 import tripline.travel.HardStop;
 import tripline.travel.RecordingTrace;
@@ -30,11 +33,21 @@ public final class LiveAnswer {
   private final TravelMap map;
   private final Assessment assessment;
   private final Result result;
+  private final Channels channels;
+  private final OptionalDouble openingAtZero;
+  private final OptionalDouble closingAtZero;
+  private final List<TripPoint> points;
+  private final List<Task> tasks;
 
   private LiveAnswer(TravelMap map, Assessment assessment) {
     this.map = map;
     this.assessment = assessment;
     result = Verdict.of(assessment);
+    channels = sheet().channels();
+    openingAtZero = map.x(recording(), map.shift(recording()), Direction.OPENING);
+    closingAtZero = map.x(recording(), map.shift(recording()), Direction.CLOSING);
+    points = TripPoints.of(this);
+    tasks = Tasks.of(this);
   }
 
   /**
@@ -59,6 +72,21 @@ public final class LiveAnswer {
   /** The sheet. */
   public JobSheet sheet() {
     return assessment.sheet();
+  }
+
+  /** State of a contact as last read; empty where it was not. */
+  Optional<ContactState> state(Contact contact, Now now) {
+    return now.state(channels.indexOf(contact.channel()));
+  }
+
+  /** The limits of both ends, then the other trip points in sheet order. */
+  List<TripPoint> points() {
+    return points;
+  }
+
+  /** What there is to do about each of them, states of contacts left out. */
+  List<Task> tasks() {
+    return tasks;
   }
 
   Assessment assessment() {
@@ -105,11 +133,15 @@ public final class LiveAnswer {
 
   /** x of a reading of the recording that goes on, play taken up one way. */
   OptionalDouble x(double reading, Direction direction) {
-    return map.x(recording(), reading, direction);
+    OptionalDouble atZero = direction == Direction.OPENING ? openingAtZero : closingAtZero;
+    return atZero.isEmpty() || Double.isNaN(reading)
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(atZero.getAsDouble() + reading * sheet().position().turnsPerUnit());
   }
 
   /** Standard uncertainty of such an x, turns; 0 where it has no place. */
   double xU(double reading, Direction direction) {
-    return map.x(recording(), Estimate.exact(reading), direction).map(Estimate::u).orElse(0.0);
+    double unwrapped = reading + map.shift(recording());
+    return map.x(recording(), Estimate.exact(unwrapped), direction).map(Estimate::u).orElse(0.0);
   }
 }

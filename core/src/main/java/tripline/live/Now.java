@@ -1,6 +1,8 @@
 package tripline.live;
 
+import java.util.Optional;
 import tripline.job.Direction;
+import tripline.sample.ContactState;
 
 /**
  * The latest that was read.
@@ -25,13 +27,21 @@ public record Now(
     FALLING;
 
     /** Which way the drive travels for a reading that does this; standing counts as no way. */
-    java.util.Optional<Direction> direction(double turnsPerUnit) {
+    Optional<Direction> direction(double turnsPerUnit) {
       if (this == STANDING) {
-        return java.util.Optional.empty();
+        return Optional.empty();
       }
       boolean opens = (this == RISING) == (turnsPerUnit > 0);
-      return java.util.Optional.of(opens ? Direction.OPENING : Direction.CLOSING);
+      return Optional.of(opens ? Direction.OPENING : Direction.CLOSING);
     }
+  }
+
+  /** State of a channel as last read; empty where it was not. */
+  Optional<ContactState> state(int channel) {
+    if (channel < 0 || (known >>> channel & 1) == 0) {
+      return Optional.empty();
+    }
+    return Optional.of((closed >>> channel & 1) != 0 ? ContactState.CLOSED : ContactState.OPEN);
   }
 
   /** The same with contact states that are newer than the last row. */

@@ -24,7 +24,7 @@ public record TargetNow(
 
   /** The limits of both ends, then the other trip points in sheet order. */
   public static List<TargetNow> all(LiveAnswer answer, Optional<Whereabouts> where) {
-    return TripPoints.of(answer).stream()
+    return answer.points().stream()
         .map(
             point ->
                 new TargetNow(

@@ -58,17 +58,43 @@ public record Task(
     UNSEEN,
     /** It was seen on the way out; it counts on the approach. */
     PASSED,
-    /** Its adjuster was turned and it has not been approached since. */
+    /** It changed at rest, so its adjuster is being turned; nobody has said that he is done. */
+    TRIPPED,
+    /** Its adjuster was turned, which was said, and it has not been approached since. */
     ADJUSTED,
     /** It was approached and judged, as found. */
     FOUND,
     /** It was approached and judged since its adjuster was turned. */
     LEFT;
 
+    /** Whether its adjuster was turned and it has not been approached since. */
+    public boolean isTurned() {
+      return this == TRIPPED || this == ADJUSTED;
+    }
+
     /** Whether an approach was judged. */
     public boolean isJudged() {
       return this == FOUND || this == LEFT;
     }
+  }
+
+  /** The same with its contact in a state. */
+  Task with(Optional<ContactState> now) {
+    return new Task(
+        cam,
+        edge,
+        from,
+        kind,
+        contact,
+        beyond,
+        now,
+        targetX,
+        distanceTurns,
+        toleranceTurns,
+        early,
+        decision,
+        progress,
+        furthestTurns);
   }
 
   /** Whether nothing is left to be done about it. */

@@ -16,7 +16,8 @@ import tripline.live.Task.Kind;
 import tripline.live.Task.Progress;
 import tripline.measure.Decision;
 import tripline.measure.Estimate;
-import tripline.sample.ContactState;
+import tripline.reduce.Trace;
+import tripline.sample.Mark;
 
 /**
  * Finds how far every trip point has come. What was proved stays proved while other adjusters are
@@ -32,19 +33,17 @@ final class Tasks {
   private final Assessment assessment;
   private final Development development;
   private final JobSheet sheet;
-  private final Now now;
 
-  private Tasks(LiveAnswer answer, Now now) {
+  private Tasks(LiveAnswer answer) {
     assessment = answer.assessment();
     development = assessment.development();
     sheet = answer.sheet();
-    this.now = now;
   }
 
   /** The limits of both ends, then the other trip points in sheet order. */
-  static List<Task> of(LiveAnswer answer, Now now) {
-    Tasks tasks = new Tasks(answer, now);
-    return TripPoints.of(answer).stream().map(tasks::task).toList();
+  static List<Task> of(LiveAnswer answer) {
+    Tasks tasks = new Tasks(answer);
+    return answer.points().stream().map(tasks::task).toList();
   }
 
   /** What an approach in one setting told. */
@@ -64,7 +63,7 @@ final class Tasks {
         point.kind(),
         point.contact(),
         point.beyond(),
-        state(channel(point)),
+        Optional.empty(),
         point.targetX(),
         point.distanceTurns(),
         point.toleranceTurns(),
@@ -79,7 +78,7 @@ final class Tasks {
       return turned.isPresent() ? Progress.LEFT : Progress.FOUND;
     }
     if (turned.isPresent()) {
-      return Progress.ADJUSTED;
+      return isStated(turned.get()) ? Progress.ADJUSTED : Progress.TRIPPED;
     }
     return passedOut(point) ? Progress.PASSED : Progress.UNSEEN;
   }
@@ -113,14 +112,6 @@ final class Tasks {
     return sheet.channels().indexOf(point.contact().channel());
   }
 
-  private Optional<ContactState> state(int channel) {
-    if ((now.known() >>> channel & 1) == 0) {
-      return Optional.empty();
-    }
-    boolean closed = (now.closed() >>> channel & 1) != 0;
-    return Optional.of(closed ? ContactState.CLOSED : ContactState.OPEN);
-  }
-
   /** An adjuster was turned. */
   private record Turned(int setting, int recording, double timeS) {
     boolean before(Stroke stroke) {
@@ -146,6 +137,20 @@ final class Tasks {
             .map(s -> new Turned(s.number(), s.recording(), s.fromS()));
     return Stream.concat(seen, stated)
         .max(Comparator.comparingInt(Turned::recording).thenComparingDouble(Turned::timeS));
+  }
+
+  /** Whether the operator said, there and then or later, that he has adjusted something. */
+  private boolean isStated(Turned turned) {
+    for (int r = turned.recording(); r < development.recordings().size(); r++) {
+      Trace trace = development.recordings().get(r).trace();
+      double sinceS = r == turned.recording() ? turned.timeS() : 0;
+      if (trace.marks().stream()
+          .anyMatch(
+              m -> m.mark() == Mark.ADJUSTED && (m.timeNs() - trace.firstNs()) * 1e-9 >= sinceS)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private boolean beganAt(TripPoint point, Setting setting) {

@@ -3,7 +3,6 @@ package tripline.travel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import tripline.job.Contact;
 import tripline.job.End;
@@ -49,10 +48,12 @@ final class PlateauStops {
     boolean tripFollowed = false;
     double furthest = furthest(end);
     double agree = agreeTurns(survey.sheet().end(end));
+    double lastChange =
+        changes(end).mapToDouble(p -> outward(end, p)).max().orElse(Double.NEGATIVE_INFINITY);
     for (Leg leg : handLegs(end)) {
       if (leg.finished()) {
         Optional<Rest> rest = leg.rest().filter(r -> furthest - outward(end, r) <= agree);
-        if (rest.isPresent() && isBeyondEveryChange(end, outward(end, rest.get()))) {
+        if (rest.isPresent() && lastChange <= outward(end, rest.get())) {
           candidates.add(new Touch(end, HardStop.Source.PLATEAU, leg.recording(), rest.get()));
           tripFollowed |= followsTrip(end, outward(end, rest.get()));
         }
@@ -97,11 +98,6 @@ final class PlateauStops {
         .mapToDouble(rest -> outward(end, rest))
         .max()
         .orElse(Double.NEGATIVE_INFINITY);
-  }
-
-  private boolean isBeyondEveryChange(End end, double outwardTurns) {
-    OptionalDouble last = changes(end).mapToDouble(p -> outward(end, p)).max();
-    return last.isEmpty() || last.getAsDouble() <= outwardTurns;
   }
 
   private boolean followsTrip(End end, double outwardTurns) {

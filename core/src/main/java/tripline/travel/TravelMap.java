@@ -58,6 +58,11 @@ public final class TravelMap {
     return offset(recording).isPresent();
   }
 
+  /** What the readings of a recording want added to be unwrapped against the one before it. */
+  public double shift(int recording) {
+    return survey.shift(recording);
+  }
+
   /** x of a hard stop: exactly 0 where x counts from it. */
   public Optional<Estimate> stop(End end) {
     Optional<HardStop> stop = end == End.CLOSED ? coordinate.closedStop() : coordinate.openStop();

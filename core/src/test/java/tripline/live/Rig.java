@@ -22,15 +22,16 @@ import tripline.truth.Rng;
  * A valve that can be turned, adjusted and asked while a logger looks on: handwheel, play, cams
  * with one trip point each and a differential, rows 200 times a second into a live reduction.
  */
-final class Rig {
+public final class Rig {
   private static final long ROW_NS = 5_000_000;
   private static final double SPEED = 0.6;
 
   /** What the valve truly is. */
-  record Truth(double spanTurns, double lostMotionTurns, double differentialTurns, double noise) {}
+  public record Truth(
+      double spanTurns, double lostMotionTurns, double differentialTurns, double noise) {}
 
-  final LiveReduction live;
-  final Map<String, Double> trips = new LinkedHashMap<>();
+  public final LiveReduction live;
+  public final Map<String, Double> trips = new LinkedHashMap<>();
   private final JobSheet sheet;
   final Truth truth;
   private final Rng rng;
@@ -42,7 +43,7 @@ final class Rig {
   private double speed;
 
   /** Stands at x, play taken up as after closing. */
-  Rig(JobSheet sheet, Truth truth, double x, long seed, Map<String, Double> trips) {
+  public Rig(JobSheet sheet, Truth truth, double x, long seed, Map<String, Double> trips) {
     this.sheet = sheet;
     this.truth = truth;
     this.trips.putAll(trips);
@@ -55,18 +56,18 @@ final class Rig {
     rest(1);
   }
 
-  double drive() {
+  public double drive() {
     return drive;
   }
 
-  void rest(double seconds) {
+  public void rest(double seconds) {
     for (int k = 0; k < seconds * 1e9 / ROW_NS; k++) {
       row();
     }
   }
 
   /** Turns the handwheel so far toward open (or, negative, closed), or until a hard stop. */
-  void turn(double turns) {
+  public void turn(double turns) {
     double target = handwheel + turns;
     double sign = Math.signum(turns);
     speed = 0.02;
@@ -86,14 +87,14 @@ final class Rig {
   }
 
   /** Turns as {@link #turn} does, and is asked while it still moves. */
-  void turnWithoutStopping(double turns) {
+  public void turnWithoutStopping(double turns) {
     for (int k = 0; k < Math.abs(turns) / SPEED * 1e9 / ROW_NS; k++) {
       handwheel = withinStops(handwheel + Math.signum(turns) * SPEED * ROW_NS * 1e-9);
       row();
     }
   }
 
-  double countTurns() {
+  public double countTurns() {
     return sheet.position().resolution() * Math.abs(sheet.position().turnsPerUnit());
   }
 
@@ -101,7 +102,7 @@ final class Rig {
     return Math.min(Math.max(h, 0), truth.spanTurns + truth.lostMotionTurns);
   }
 
-  void mark(End end) {
+  public void mark(End end) {
     live.onMark(
         timeNs,
         end == End.CLOSED ? Mark.CLOSED_STOP : Mark.OPEN_STOP,
@@ -109,12 +110,12 @@ final class Rig {
     rest(0.6);
   }
 
-  void adjusted() {
+  public void adjusted() {
     live.onMark(timeNs, Mark.ADJUSTED, "adjusted");
   }
 
   /** Turns the adjuster of a cam one way until its contacts have just changed. */
-  void adjust(String cam, boolean towardTravel, Direction approach) {
+  public void adjust(String cam, boolean towardTravel, Direction approach) {
     rest(1);
     boolean was = above.get(cam);
     double way = (towardTravel ? -1 : 1) * approach.sign();
@@ -149,18 +150,18 @@ final class Rig {
     live.onRow(timeNs, reading, (1L << sheet.channels().size()) - 1, closed);
   }
 
-  LiveAnswer answer() {
+  public LiveAnswer answer() {
     return answer(sheet, live, spare);
   }
 
-  static LiveAnswer answer(JobSheet sheet, LiveReduction live, Reduction spare) {
+  public static LiveAnswer answer(JobSheet sheet, LiveReduction live, Reduction spare) {
     live.copyTo(spare);
     RecordingTrace recording =
         new RecordingTrace("live", "", Drive.HAND, RecordingTrace.Zero.LOST, spare.finish());
     return LiveAnswer.of(sheet, List.of(recording), Optional.empty());
   }
 
-  static ReductionSettings settings(JobSheet sheet) {
+  public static ReductionSettings settings(JobSheet sheet) {
     return new ReductionSettings(
         sheet.channels(),
         sheet.settleNs(),
@@ -170,7 +171,7 @@ final class Rig {
         sheet.position().turnsPerUnit());
   }
 
-  List<Double> turned() {
+  public List<Double> turned() {
     return new ArrayList<>(trips.values());
   }
 }

@@ -21,7 +21,7 @@ import tripline.job.TravelPlan;
 import tripline.job.TripPlan;
 
 /** Valves and loggers of the tests of this package. */
-enum Sites {
+public enum Sites {
   FINE(SensorSide.HANDWHEEL, 1, 0.0005, 0.0005, 0.28, 0.5),
   FALLING(SensorSide.HANDWHEEL, -0.25, 0.002, 0.001, 0.31, 0.5),
   COARSE(SensorSide.HANDWHEEL, 1, 1 / 24.0, 0, 0.25, 0.5),
@@ -29,7 +29,7 @@ enum Sites {
   STEM(SensorSide.DRIVE, -1 / 6.0, 0.01, 0.002, 0.35, 0.5),
   TIGHT(SensorSide.HANDWHEEL, 1, 0.0005, 0.0005, 0.02, 0.05);
 
-  static final double SPAN = 10.1;
+  public static final double SPAN = 10.1;
 
   private final SensorSide side;
   private final double perUnit;
@@ -47,7 +47,7 @@ enum Sites {
     this.mostLost = mostLost;
   }
 
-  double lostMotionTurns() {
+  public double lostMotionTurns() {
     return lost;
   }
 
@@ -55,11 +55,11 @@ enum Sites {
     return new Rig.Truth(SPAN, lost, 0.03, noise);
   }
 
-  static JobSheet sheet(Sites site) {
+  public static JobSheet sheet(Sites site) {
     return sheet(site, 0.15);
   }
 
-  static JobSheet sheet(Sites site, double mostDifferential) {
+  public static JobSheet sheet(Sites site, double mostDifferential) {
     return new JobSheet(
         new JobIdentity("CW-114", "", ""),
         new TravelPlan(
@@ -93,11 +93,11 @@ enum Sites {
     return new Contact(name, channel, cam, closed, role, OptionalDouble.empty());
   }
 
-  static Rig rig(Sites site, double close, double quarter, double open, long seed) {
+  public static Rig rig(Sites site, double close, double quarter, double open, long seed) {
     return new Rig(sheet(site), site.truth(), 2, seed, trips(close, quarter, open));
   }
 
-  static Map<String, Double> trips(double close, double quarter, double open) {
+  public static Map<String, Double> trips(double close, double quarter, double open) {
     Map<String, Double> trips = new LinkedHashMap<>();
     trips.put("close", close);
     trips.put("quarter", quarter);
