@@ -28,6 +28,7 @@ public final class CaptureFile implements AutoCloseable {
   private final String name;
   private final @Nullable Path path;
   private final Disk disk;
+  private final Onlooker onlooker;
   private final LongSupplier nanoTime;
   private final long startNs;
   private final CaptureEncoder encoder = new CaptureEncoder();
@@ -38,10 +39,16 @@ public final class CaptureFile implements AutoCloseable {
   private long goodMicros;
 
   private CaptureFile(
-      String name, @Nullable Path path, Disk disk, CaptureBegin begin, LongSupplier nanoTime) {
+      String name,
+      @Nullable Path path,
+      Disk disk,
+      CaptureBegin begin,
+      LongSupplier nanoTime,
+      Onlooker onlooker) {
     this.name = name;
     this.path = path;
     this.disk = disk;
+    this.onlooker = onlooker;
     this.nanoTime = nanoTime;
     this.startNs = nanoTime.getAsLong();
     encoder.begin(begin);
@@ -58,9 +65,15 @@ public final class CaptureFile implements AutoCloseable {
    * @throws OutputFailure if there is something of that name already, or it cannot be made
    */
   public static CaptureFile create(Path path, CaptureBegin begin, LongSupplier nanoTime) {
+    return create(path, begin, nanoTime, Onlooker.NONE);
+  }
+
+  /** As above, with somebody who looks on. */
+  public static CaptureFile create(
+      Path path, CaptureBegin begin, LongSupplier nanoTime, Onlooker onlooker) {
     String name = path.toString();
     try {
-      return new CaptureFile(name, path, new FileDisk(path), begin, nanoTime);
+      return new CaptureFile(name, path, new FileDisk(path), begin, nanoTime, onlooker);
     } catch (FileAlreadyExistsException e) {
       throw new OutputFailure(name, "is there already, expected the name of a new file");
     } catch (NoSuchFileException e) {
@@ -72,8 +85,13 @@ public final class CaptureFile implements AutoCloseable {
     }
   }
 
+  /** A capture that is looked at and not kept. */
+  public static CaptureFile unkept(CaptureBegin begin, LongSupplier nanoTime, Onlooker onlooker) {
+    return new CaptureFile("capture", null, new NoDisk(), begin, nanoTime, onlooker);
+  }
+
   static CaptureFile on(Disk disk, CaptureBegin begin, LongSupplier nanoTime) {
-    return new CaptureFile("capture", null, disk, begin, nanoTime);
+    return new CaptureFile("capture", null, disk, begin, nanoTime, Onlooker.NONE);
   }
 
   /** Host's time since the capture began, microseconds. */
@@ -136,6 +154,7 @@ public final class CaptureFile implements AutoCloseable {
     }
     goodMicros = elapsedMicros();
     unforced = true;
+    onlooker.onBytes(encoder.bytes(), encoder.length());
   }
 
   private OutputFailure failed(IOException e) {

@@ -85,7 +85,7 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
   }
 
   /** A verdict must not rest on a target that nobody stated without saying so. */
-  private static void assumed(String file, SheetNote note, PrintWriter errors) {
+  static void assumed(String file, SheetNote note, PrintWriter errors) {
     errors.println("%s:%d:%d: %s".formatted(file, note.line(), note.column(), note.message()));
   }
 
@@ -93,7 +93,7 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
     file.notices().forEach(notice -> notice(file.name() + ": " + notice, errors));
   }
 
-  private static void notice(String notice, PrintWriter errors) {
+  static void notice(String notice, PrintWriter errors) {
     errors.println(notice.replaceAll("\\p{Cntrl}", "?"));
   }
 
@@ -123,7 +123,7 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
     return status(result.decision());
   }
 
-  private static ExitStatus status(Decision decision) {
+  static ExitStatus status(Decision decision) {
     return switch (decision) {
       case ACCEPT -> ExitStatus.ACCEPTED;
       case REJECT -> ExitStatus.REJECTED;

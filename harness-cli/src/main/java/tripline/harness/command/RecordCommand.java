@@ -12,7 +12,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import tripline.Version;
@@ -69,11 +68,7 @@ public final class RecordCommand implements Callable<ExitStatus> {
               + " logger stays switched on).")
   private CaptureBegin.@Nullable Zero zero;
 
-  @Option(
-      names = "--rate",
-      paramLabel = "HZ",
-      description = "Samples a second (default: the logger's own setting).")
-  private @Nullable Double rateHz;
+  @Mixin private final RateArgument samples = new RateArgument();
 
   @Option(names = "--no-keys", description = "Do not read the keyboard.")
   private boolean noKeys;
@@ -83,7 +78,7 @@ public final class RecordCommand implements Callable<ExitStatus> {
     if (spec == null || job == null || out == null) {
       throw new IllegalStateException("called without its command line");
     }
-    long rate = rateMilliHz(spec);
+    long rate = samples.milliHz(spec.commandLine());
     Reach reach = SerialPorts.to(port.name(), port.baud(spec.commandLine()));
     JobFile sheet = JobFile.read(job);
     if (Files.exists(out)) {
@@ -124,17 +119,6 @@ public final class RecordCommand implements Callable<ExitStatus> {
       file.discard();
       throw e;
     }
-  }
-
-  private long rateMilliHz(CommandSpec of) {
-    if (rateHz == null) {
-      return 0;
-    }
-    if (!(rateHz >= 0.001 && rateHz <= 4_294_967)) {
-      throw new ParameterException(
-          of.commandLine(), "--rate is %s, expected 0.001 to 4294967 Hz".formatted(rateHz));
-    }
-    return Math.round(rateHz * 1000);
   }
 
   private CaptureBegin begin(JobFile sheet) {

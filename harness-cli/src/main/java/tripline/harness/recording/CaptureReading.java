@@ -13,63 +13,33 @@ import tripline.harness.failure.InputFailure;
 import tripline.harness.jobfile.JobFile;
 import tripline.harness.recording.RecordingFile.Rank;
 import tripline.link.Identity;
-import tripline.link.LinkMessage;
-import tripline.link.MessageType;
-import tripline.link.SinkSource;
 import tripline.reduce.Reduction;
 import tripline.reduce.Trace;
 import tripline.sample.Drive;
-import tripline.sample.SampleSink;
 import tripline.travel.RecordingTrace;
 
 /** A capture of the logger link. */
 final class CaptureReading implements Reading {
-  /** A reduction a stretch, and not without end: as for CSV. */
-  private static final int MOST_STRETCHES = RecordingEvents.MOST_STRETCHES;
-
   private final String file;
   private final JobFile job;
   private final Rank rank;
+  private final CaptureStretches<Reduction> stretches;
   private final CaptureSamples capture;
   private final CaptureDecoder decoder;
-  private final List<Reduction> reductions = new ArrayList<>();
-  private final List<SinkSource.Break> breaks = new ArrayList<>();
-  private final List<Identity> loggers = new ArrayList<>();
-  private boolean tooMany;
 
   CaptureReading(String file, JobFile job, Rank rank) {
     this.file = file;
     this.job = job;
     this.rank = rank;
-    this.capture = new CaptureSamples(job.sheet().channels(), this::begin, this::onMessage);
-    this.decoder = new CaptureDecoder(capture);
-  }
-
-  private void onMessage(MessageType type, byte[] body, int length) {
-    if (type == MessageType.IDENTITY
-        && LinkMessage.read(type, body) instanceof Identity said
-        && (loggers.isEmpty() || !loggers.get(loggers.size() - 1).equals(said))
-        && loggers.size() < MOST_STRETCHES) {
-      loggers.add(said);
-    }
-  }
-
-  private SampleSink begin(SinkSource.Break why) {
-    if (reductions.size() == MOST_STRETCHES) {
-      tooMany = true;
-      return new Discard();
-    }
-    Reduction reduction =
-        new Reduction(LoggerSettings.of(job.sheet(), capture.samples().channels()));
-    reductions.add(reduction);
-    breaks.add(why);
-    return reduction;
+    this.stretches = new CaptureStretches<>(job.sheet(), Reduction::new);
+    this.capture = stretches.capture();
+    this.decoder = stretches.decoder();
   }
 
   @Override
   public boolean onBytes(byte[] bytes, int length) {
-    decoder.accept(bytes, 0, length);
-    return !tooMany && readable();
+    stretches.onBytes(bytes, length);
+    return !stretches.tooMany() && readable();
   }
 
   private boolean readable() {
@@ -82,15 +52,19 @@ final class CaptureReading implements Reading {
     capture.finish(decoder.counters().lastMicros());
     refuseUnusable();
     List<String> notices =
-        new ArrayList<>(CaptureNotices.of(capture, decoder, loggers, breaks, job.sheet()));
-    List<Trace> reduced = reductions.stream().map(Reduction::finish).toList();
+        new ArrayList<>(
+            CaptureNotices.of(
+                capture, decoder, stretches.loggers(), stretches.breaks(), job.sheet()));
+    List<Trace> reduced = stretches.sinks().stream().map(Reduction::finish).toList();
     Optional<CaptureBegin> begin = capture.begin();
     Optional<Drive> stated = begin.flatMap(CaptureBegin::drive).or(() -> job.layout().drive());
     Drive drive =
         Drives.of(stated, "record --drive, or drive in the sheet", reduced, job.sheet(), notices);
     List<RecordingTrace> traces = new ArrayList<>();
     for (int i = 0; i < reduced.size(); i++) {
-      traces.add(new RecordingTrace(file, sha256.orElseThrow(), drive, zero(i), reduced.get(i)));
+      traces.add(
+          new RecordingTrace(
+              file, sha256.orElseThrow(), drive, stretches.zero(i, rank), reduced.get(i)));
     }
     return new RecordingFile(
         traces,
@@ -103,25 +77,10 @@ final class CaptureReading implements Reading {
     return Instant.EPOCH.plus(utcMicros, ChronoUnit.MICROS);
   }
 
-  /** A logger that was switched on again may count from anywhere. */
-  private RecordingTrace.Zero zero(int stretch) {
-    if (stretch > 0) {
-      return breaks.get(stretch) == SinkSource.Break.NEW_SESSION
-          ? RecordingTrace.Zero.LOST
-          : RecordingTrace.Zero.KEPT;
-    }
-    return capture
-            .begin()
-            .flatMap(CaptureBegin::zero)
-            .map(z -> z == CaptureBegin.Zero.LOST)
-            .orElse(rank == Rank.FIRST)
-        ? RecordingTrace.Zero.LOST
-        : RecordingTrace.Zero.KEPT;
-  }
-
   /** Empty where the operator said himself whether position zero is kept. */
   private Optional<LoggerPower> power() {
     boolean stated = capture.begin().flatMap(CaptureBegin::zero).isPresent();
+    List<Identity> loggers = stretches.loggers();
     return stated || loggers.isEmpty()
         ? Optional.empty()
         : Optional.of(new LoggerPower(loggers.get(0), loggers.get(loggers.size() - 1)));
@@ -135,11 +94,11 @@ final class CaptureReading implements Reading {
           "is a capture of version %d.%d, expected version %d at most"
               .formatted(begin.major(), begin.minor(), CaptureFormat.MAJOR));
     }
-    if (tooMany) {
+    if (stretches.tooMany()) {
       throw new InputFailure(
           file,
           "the logger's clock begins again for the %dth time, expected one that runs forward"
-              .formatted(MOST_STRETCHES));
+              .formatted(CaptureStretches.MOST));
     }
     if (capture.samples().rows() == 0) {
       throw new InputFailure(file, "holds no samples, expected a recording: " + emptiness());

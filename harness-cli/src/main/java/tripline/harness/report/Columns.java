@@ -5,11 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Text measured in the columns a terminal gives it. */
-final class Columns {
+public final class Columns {
   private Columns() {}
 
   /** Columns a text takes: two for a wide East Asian character, none for a combining mark. */
-  static int width(String text) {
+  public static int width(String text) {
     return text.codePoints().map(Columns::width).sum();
   }
 
@@ -34,7 +34,7 @@ final class Columns {
   }
 
   /** A text cut (and marked with the glyph given) or filled up to exactly so many columns. */
-  static String fit(String text, int columns, String cut) {
+  public static String fit(String text, int columns, String cut) {
     int width = width(text);
     if (width <= columns) {
       return text + " ".repeat(columns - width);
@@ -58,7 +58,7 @@ final class Columns {
   }
 
   /** Running text in lines of at most so many columns; a longer word is broken. */
-  static List<String> wrap(String text, int columns) {
+  public static List<String> wrap(String text, int columns) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : text.split(" ", -1)) {

@@ -140,6 +140,26 @@ public enum Glyphs {
     return tick;
   }
 
+  /** Where something stands on a line of travel. */
+  public String here() {
+    return this == ASCII ? "@" : "●";
+  }
+
+  /** Where something is to come on a line of travel. */
+  public String target() {
+    return this == ASCII ? "v" : "▼";
+  }
+
+  /** What follows a number of degrees. */
+  public String degree() {
+    return this == ASCII ? " deg" : "°";
+  }
+
+  /** What stands where a text was cut. */
+  public String cutMark() {
+    return cut;
+  }
+
   /** Between a figure and its tolerance. */
   public String plusMinus() {
     return plusMinus;

@@ -170,6 +170,19 @@ public final class TravelScale {
     return String.join("", line);
   }
 
+  /** A sign at a place of travel, x in turns. */
+  public record Sign(double x, String glyph) {}
+
+  /** The tick line with signs on it, later ones over earlier ones; beyond a stop they lie on it. */
+  public String ticks(Glyphs glyphs, List<Sign> signs) {
+    String[] line = ticks(glyphs).codePoints().mapToObj(Character::toString).toArray(String[]::new);
+    for (Sign sign : signs) {
+      int column = sign.x() <= 0 ? 0 : sign.x() >= span ? WIDTH - 1 : column(sign.x());
+      line[column] = sign.glyph();
+    }
+    return String.join("", line);
+  }
+
   /** Labels of the ticks in turns. */
   public String turnLabels() {
     return labels(x -> Figures.text(x));

@@ -15,6 +15,7 @@ import java.util.concurrent.TimeUnit;
  */
 final class Terminal implements AutoCloseable {
   private static final int PATIENCE_S = 5;
+  private static final String NUMBER = "[1-9][0-9]{0,3}";
 
   private final String before;
 
@@ -29,12 +30,13 @@ final class Terminal implements AutoCloseable {
         .map(Terminal::new);
   }
 
-  /** Columns of the terminal; empty where there is none. */
-  static Optional<Integer> columns() {
+  /** Room on the terminal; empty where there is none, or it does not say. */
+  static Optional<TerminalSize> size() {
     return stty("size")
         .map(size -> size.split(" "))
-        .filter(parts -> parts.length == 2 && parts[1].matches("[1-9][0-9]{0,3}"))
-        .map(parts -> Integer.valueOf(parts[1]));
+        .filter(parts -> parts.length == 2)
+        .filter(parts -> parts[0].matches(NUMBER) && parts[1].matches(NUMBER))
+        .map(parts -> new TerminalSize(Integer.parseInt(parts[1]), Integer.parseInt(parts[0])));
   }
 
   private static Optional<String> stty(String... arguments) {

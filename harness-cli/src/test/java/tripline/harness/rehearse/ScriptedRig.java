@@ -11,23 +11,23 @@ import tripline.link.LinkEncoder;
 import tripline.link.LinkMessage;
 
 /** A rig with a director and a host's end of the cable, in no time at all. */
-final class ScriptedRig {
-  final Rig rig;
+public final class ScriptedRig {
+  public final Rig rig;
   final Director director;
   final List<String> said = new ArrayList<>();
   final LinkEncoder encoder = new LinkEncoder();
-  boolean plugged = true;
+  public boolean plugged = true;
   private Encoding spoken = Encoding.FRAMES;
   private final LineReader reader;
   private final Host host;
   private final byte[] chunk = new byte[4096];
 
   /** Takes what the logger sends. */
-  interface Host {
+  public interface Host {
     void accept(byte[] bytes, int length);
   }
 
-  ScriptedRig(RigPlan plan, Host host) {
+  public ScriptedRig(RigPlan plan, Host host) {
     this.host = host;
     rig = new Rig(plan);
     reader = Rehearsal.reader(plan.sheet().cams());
@@ -62,7 +62,7 @@ final class ScriptedRig {
   }
 
   /** Sends a command, after a zero byte where the encoding changes (SPEC H2). */
-  int send(LinkMessage command, Encoding encoding) {
+  public int send(LinkMessage command, Encoding encoding) {
     int sequence = encoder.nextSequence();
     byte[] out = new byte[LinkEncoder.MOST_BYTES];
     if (encoding != spoken) {
@@ -74,14 +74,14 @@ final class ScriptedRig {
     return sequence;
   }
 
-  void follow(String... lines) throws BadLine {
+  public void follow(String... lines) throws BadLine {
     for (String line : lines) {
       director.follow(List.of(new ScriptLine(line, reader.read(line).orElseThrow())));
     }
   }
 
   /** Does these lines to their end. */
-  void play(String... lines) throws BadLine {
+  public void play(String... lines) throws BadLine {
     follow(lines);
     long startNs = rig.nowNs();
     while (!director.idle()) {
@@ -92,15 +92,20 @@ final class ScriptedRig {
     }
   }
 
+  /** Whether all that was to be followed is done. */
+  public boolean idle() {
+    return director.idle();
+  }
+
   /** Lets so much time pass. */
-  void pass(double seconds) {
+  public void pass(double seconds) {
     long endNs = rig.nowNs() + (long) (seconds * 1e9);
     while (rig.nowNs() < endNs) {
       step();
     }
   }
 
-  void step() {
+  public void step() {
     director.step();
     rig.step();
     if (plugged) {
