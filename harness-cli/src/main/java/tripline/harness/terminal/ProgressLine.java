@@ -7,11 +7,11 @@ import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One line at the bottom of the terminal that is written over and over, and lines that stay above it.
- * Where there is no terminal only those that stay are written.
+ * One line at the bottom of the terminal that is written over and over, and lines that stay above
+ * it. Where there is no terminal only those that stay are written.
  *
- * <p>A thread of its own writes them: a terminal that is held (Ctrl-S, text being selected) or a pipe
- * that nobody reads must never hold up who has something to say.
+ * <p>A thread of its own writes them: a terminal that is held (Ctrl-S, text being selected) or a
+ * pipe that nobody reads must never hold up who has something to say.
  */
 public final class ProgressLine implements AutoCloseable {
   private static final int USUAL_COLUMNS = 80;

@@ -1,0 +1,83 @@
+package tripline.harness.capture;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import tripline.harness.capture.PtyLogger.Pace;
+
+/** The proofs of {@link LinkStudy}, shorter, and the process as its user meets it. */
+@Timeout(value = 120, unit = TimeUnit.SECONDS, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
+class RecordOverPtyTest {
+  @TempDir private Path folder;
+
+  @Test
+  void nothingIsLostAtTheRateOfTheLine() throws Exception {
+    assertThat(PtyProofs.atLineRate(folder, 30)).contains("none lost");
+  }
+
+  @Test
+  void unplugsAreGapsInOneFile() throws Exception {
+    assertThat(PtyProofs.unplugs(folder, 3, 1)).contains("3 gaps marked");
+  }
+
+  @Test
+  void killsCostAtMostAQuarterOfASecond() throws Exception {
+    assertThat(PtyProofs.kills(folder, 2, 1)).startsWith("2 kills");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"INT", "TERM", "HUP"})
+  void aSignalEndsItCleanly(String signal) throws Exception {
+    Path link = folder.resolve("port");
+    Path out = folder.resolve("out.bin");
+    SimLogger logger = new SimLogger(1000);
+    try (PtyLogger device = new PtyLogger(logger, Pace.REAL, link);
+        RecordProcess record = RecordProcess.start(folder, link, out, List.of())) {
+      PtyProofs.until(() -> device.sentBy(System.nanoTime()) > 300 || !record.isAlive());
+      assertThat(record.signal(signal)).as(record.errors()).isZero();
+      assertThat(record.answers())
+          .startsWith(out + ": 0:0")
+          .contains(" samples, 0 lost, 0 marks, line never lost")
+          .hasLineCount(1);
+    }
+    Replay replay = Replay.of(Files.readAllBytes(out), 1000);
+    assertThat(replay.decoder.ended()).isTrue();
+    assertThat(replay.rows()).isEqualTo(logger.number());
+    assertThat(logger.heard).last().isEqualTo("stop");
+  }
+
+  /**
+   * A limit on the size of files stands for a disk that is full: no disk of one's own is needed.
+   */
+  @Test
+  void aFileThatCannotGrowIsOneLineAndKeepsWhatItHas() throws Exception {
+    Path link = folder.resolve("port");
+    Path out = folder.resolve("out.bin");
+    SimLogger logger = new SimLogger(1000);
+    try (PtyLogger device = new PtyLogger(logger, Pace.REAL, link);
+        RecordProcess record =
+            RecordProcess.start(
+                folder, link, out, List.of("bash", "-c", "ulimit -f 4; exec \"$@\"", "record"))) {
+      assertThat(record.status()).isEqualTo(6);
+      assertThat(record.answers()).isEmpty();
+      assertThat(record.errors().lines())
+          .last()
+          .asString()
+          .matches(".*out\\.bin: cannot be written any more .*; all up to \\d+\\.\\d s is kept");
+      assertThat(device.sentBy(System.nanoTime())).isPositive();
+    }
+    Replay replay = Replay.of(Files.readAllBytes(out), 1000);
+    assertThat(replay.rows()).isPositive();
+    assertThat(replay.decoder.counters().damaged()).isZero();
+    assertThat(replay.decoder.counters().missingBytes()).isZero();
+    assertThat(replay.losses).isEmpty();
+  }
+}
