@@ -9,6 +9,9 @@ public final class Adjuster implements Mover {
 
   private static final double A_STEP = TURNS_PER_S * Motion.STEP_S;
 
+  /** How long he looks at the contact before he turns the other way. */
+  private static final double LOOKS_S = 1.0;
+
   private enum Task {
     TURN,
     UNTIL_NOT_TRIPPED,
@@ -19,6 +22,8 @@ public final class Adjuster implements Mover {
   private final int point;
   private Task task;
   private double left;
+  private double looksS;
+  private boolean movedBack;
   private boolean stopping;
 
   private Adjuster(int cam, int point, Task task, double byTurns) {
@@ -54,6 +59,11 @@ public final class Adjuster implements Mover {
 
   @Override
   public boolean step(VirtualValve valve) {
+    if (looksS > 0 && !stopping) {
+      looksS -= Motion.STEP_S;
+      valve.rest();
+      return true;
+    }
     double by = stopping ? 0 : task == Task.TURN ? turn() : seek(valve);
     if (by == 0) {
       return false;
@@ -74,10 +84,19 @@ public final class Adjuster implements Mover {
     End from = valve.build().cams().get(cam).points().get(point).from();
     boolean tripped = valve.above(cam, point) == (from == End.OPEN);
     double tripping = from == End.CLOSED ? A_STEP : -A_STEP;
+    if (!tripped && movedBack) {
+      looksS = LOOKS_S;
+      movedBack = false;
+      return -tripping;
+    }
     if (!tripped) {
       task = Task.UNTIL_TRIPPED;
       return tripping;
     }
-    return task == Task.UNTIL_TRIPPED ? 0 : -tripping;
+    if (task == Task.UNTIL_TRIPPED) {
+      return 0;
+    }
+    movedBack = true;
+    return -tripping;
   }
 }
