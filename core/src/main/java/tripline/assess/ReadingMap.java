@@ -5,13 +5,15 @@ import java.util.List;
 import java.util.OptionalDouble;
 import tripline.develop.Development;
 import tripline.job.Direction;
+import tripline.job.SensorSide;
+import tripline.measure.Estimate;
 import tripline.reduce.Outline;
 import tripline.result.Result.PathPoint;
 
 /**
  * Readings of one recording as x, to place what has no figure of its own: a disturbance, a point of
- * a drawing. Read off the recording's trips, which have both; good to the lost motion where one
- * direction was never exercised.
+ * a drawing. Read off the recording's trips, which have both; where one direction was never
+ * exercised it lies the lost motion away from the other, or on it where that is not known.
  */
 public final class ReadingMap {
   private final double turnsPerUnit;
@@ -34,8 +36,21 @@ public final class ReadingMap {
             : OptionalDouble.empty();
     OptionalDouble up = offset(development, recording, Direction.OPENING, scale);
     OptionalDouble down = offset(development, recording, Direction.CLOSING, scale);
-    OptionalDouble any = up.isPresent() ? up : down.isPresent() ? down : stop;
-    return new ReadingMap(scale, up.isPresent() ? up : any, down.isPresent() ? down : any);
+    double play = play(development);
+    OptionalDouble closing = down.isPresent() ? down : up.isPresent() ? plus(up, play) : stop;
+    OptionalDouble opening = up.isPresent() ? up : plus(closing, -play);
+    return new ReadingMap(scale, opening, closing);
+  }
+
+  private static OptionalDouble plus(OptionalDouble offset, double turns) {
+    return offset.isPresent() ? OptionalDouble.of(offset.getAsDouble() + turns) : offset;
+  }
+
+  /** By how much a sensor on the handwheel side reads more while opening, turns. */
+  private static double play(Development development) {
+    return development.sheet().position().side() == SensorSide.HANDWHEEL
+        ? development.coordinate().lostMotion().map(Estimate::value).orElse(0.0)
+        : 0;
   }
 
   private static OptionalDouble offset(

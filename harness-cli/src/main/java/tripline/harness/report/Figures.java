@@ -6,6 +6,9 @@ import java.math.RoundingMode;
 
 /** Numbers as people read them. */
 public final class Figures {
+  /** What is smaller than this is nothing: rounding of something that cancelled. */
+  private static final double LEAST = 1e-9;
+
   private Figures() {}
 
   /** Four significant digits at most, no exponent, no trailing zeros. */
@@ -13,10 +16,13 @@ public final class Figures {
     return text(value, 4);
   }
 
-  /** So many significant digits at most, no exponent, no trailing zeros. */
+  /** So many significant digits at most, no exponent, no trailing zeros; what is nearly 0 is 0. */
   public static String text(double value, int digits) {
+    if (Math.abs(value) < LEAST) {
+      return "0";
+    }
     BigDecimal rounded = new BigDecimal(value).round(new MathContext(digits));
-    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
+    return rounded.stripTrailingZeros().toPlainString();
   }
 
   /** A number of decimals. */

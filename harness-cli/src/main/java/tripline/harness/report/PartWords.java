@@ -9,6 +9,9 @@ import tripline.result.Result.PartResult;
 
 /** Parts of an uncertainty in words. */
 public final class PartWords {
+  /** A part so much smaller than the whole changes no digit of it. */
+  private static final double NEGLIGIBLE = 0.01;
+
   private PartWords() {}
 
   /** Where a part comes from; a name without words is given as it is. */
@@ -28,13 +31,14 @@ public final class PartWords {
     };
   }
 
-  /** All parts with their standard uncertainties, largest first. */
+  /** Parts with their standard uncertainties, largest first; those that change nothing left out. */
   public static String list(@Nullable Measured figure) {
     if (figure == null || figure.parts().isEmpty()) {
       return "-";
     }
     List<PartResult> parts =
         figure.parts().stream()
+            .filter(p -> Math.abs(p.u()) > NEGLIGIBLE * figure.u())
             .sorted(Comparator.comparingDouble((PartResult p) -> Math.abs(p.u())).reversed())
             .toList();
     return parts.stream()

@@ -171,6 +171,9 @@ final class Approach {
     svg.line(x, a, x, b).stroke(Palette.INK, 1.1);
     svg.line(x - 4, a, x + 4, a).stroke(Palette.INK, 1.1);
     svg.line(x - 4, b, x + 4, b).stroke(Palette.INK, 1.1);
-    svg.text(RIGHT - 32, (a + b) / 2 + 3.3, "end", 9.5, words);
+    // Clear of the path, which runs level along the nearer end of both measures.
+    double middle = (a + b) / 2 + 3.3;
+    double y = column == 0 ? Math.min(middle, b - 4) : Math.max(middle, a + 13);
+    svg.text(RIGHT - 32, y, "end", 9.5, words);
   }
 }

@@ -11,6 +11,7 @@ import tripline.job.Contact;
 import tripline.job.JobSheet;
 import tripline.measure.Decision;
 import tripline.result.Result;
+import tripline.result.Result.CamResult;
 import tripline.result.Result.ContactResult;
 import tripline.result.Result.Stretch;
 
@@ -127,8 +128,7 @@ final class DevelopmentPanel {
   }
 
   private void row(Contact contact, double y) {
-    Decision decision =
-        seen(contact.name()).map(ContactResult::decision).orElse(Decision.UNDECIDED);
+    Decision decision = decision(contact);
     String mark = decision == Decision.REJECT ? " !" : decision == Decision.UNDECIDED ? " ?" : "";
     svg.text(4, y + 10, "start", 10.5, Svg.fitted(contact.name() + mark, BEGIN - 8, 10.5))
         .set("font-weight", "bold");
@@ -165,6 +165,16 @@ final class DevelopmentPanel {
             .data("turns", trip.x());
       }
     }
+  }
+
+  /** A contact is as good as the trip points of its cam. */
+  private Decision decision(Contact contact) {
+    Decision decision =
+        seen(contact.name()).map(ContactResult::decision).orElse(Decision.UNDECIDED);
+    for (CamResult cam : result.cams()) {
+      decision = cam.cam().equals(contact.cam()) ? decision.and(cam.decision()) : decision;
+    }
+    return decision;
   }
 
   private List<PlannedTrip> planned(Cam cam) {

@@ -18,6 +18,7 @@ final class TravelOverTime {
   private static final double TOP = 23;
   private static final double BOTTOM = 186;
   private static final double HEIGHT = 216;
+  private static final double SETTING_WIDTH = 42;
 
   private final Result result;
   private final int index;
@@ -186,9 +187,40 @@ final class TravelOverTime {
       if (setting.number() > 0 && setting.recording() == index && time.holds(setting.fromS())) {
         double x = time.at(setting.fromS());
         svg.line(x, TOP, x, BOTTOM).stroke(Palette.INK, 1.2).dashed("2 2").data("mark", "setting");
-        svg.text(x + 3, BOTTOM - 14, "start", 9, "setting " + (setting.number() + 1));
+        boolean right = x + 3 + SETTING_WIDTH < RIGHT;
+        double from = right ? x + 3 : x - 3 - SETTING_WIDTH;
+        svg.text(
+            right ? from : x - 3,
+            clearest(from),
+            right ? "start" : "end",
+            9,
+            "setting " + (setting.number() + 1));
       }
     }
+  }
+
+  /** The height at which a label that begins there keeps farthest from path and targets. */
+  private double clearest(double from) {
+    List<Double> lines = new ArrayList<>();
+    for (double x = from - 4; x <= from + SETTING_WIDTH + 4; x += 2) {
+      double timeS = time.from() + (x - LEFT) / (RIGHT - LEFT) * (time.to() - time.from());
+      lines.add(position.at(Outline.at(recording.path().points(), timeS)));
+    }
+    result.cams().stream()
+        .filter(c -> c.target() != null && position.holds(c.target()))
+        .forEach(c -> lines.add(position.at(target(c))));
+    double best = TOP + 12;
+    double most = -1;
+    for (double y = TOP + 12; y <= BOTTOM - 4; y += 2) {
+      double middle = y - 3;
+      double least =
+          lines.stream().mapToDouble(l -> Math.abs(l - middle)).min().orElse(BOTTOM - TOP);
+      if (least > most) {
+        most = least;
+        best = y;
+      }
+    }
+    return best;
   }
 
   private void changes() {

@@ -52,7 +52,8 @@ final class RecordPage {
         .lines("undecided", "undecided", RecordWords.undecided(result))
         .list("development", figures(drawings.development()))
         .list("cams", RecordTables.cams(result))
-        .list("contacts", RecordTables.contacts(result, sheet));
+        .list("contacts", RecordTables.contacts(result, sheet))
+        .list("budgets", RecordTables.budgets(result));
     List<Figure> trips = drawings.trips();
     AcceptanceResult accepted = result.acceptance();
     acceptance(page, result, trips);

@@ -20,13 +20,13 @@ import tripline.result.Result;
 import tripline.result.Result.Adjust;
 import tripline.result.Result.Backoff;
 import tripline.result.Result.CamResult;
-import tripline.result.Result.ChangeResult;
 import tripline.result.Result.ContactResult;
 import tripline.result.Result.EndResult;
 import tripline.result.Result.EndsResult;
 import tripline.result.Result.FindingResult;
 import tripline.result.Result.Measured;
 import tripline.result.Result.RecordingResult;
+import tripline.result.Result.TripResult;
 
 /** The tables of a record, row by row. */
 final class RecordTables {
@@ -73,7 +73,7 @@ final class RecordTables {
               .text("target", FigureText.target(b.target(), b.tolerance()))
               .text("probability", FigureText.probability(b.probability()))
               .text("decision", FigureText.word(b.decision()))
-              .text("found", found(result, end))
+              .lines("found", "one", found(result, end))
               .text("parts", PartWords.list(b.estimate())));
     }
     return rows;
@@ -83,11 +83,11 @@ final class RecordTables {
     return end == End.CLOSED ? ends.closed() : ends.open();
   }
 
-  private static String found(Result result, End end) {
+  private static List<String> found(Result result, End end) {
     return result.asFound().stream()
         .map(s -> end(s.ends(), end).backoff())
         .map(b -> found(b.value(), b.u95(), b.decision()))
-        .collect(Collectors.joining("; "));
+        .toList();
   }
 
   private static String found(@Nullable Double value, @Nullable Double u95, Decision decision) {
@@ -112,16 +112,16 @@ final class RecordTables {
         .text("off", both ? FigureText.signed(value(c.trip()) - value(c.target()), half) : "-")
         .text("probability", FigureText.probability(c.probability()))
         .text("decision", FigureText.word(c.decision()))
-        .text(
+        .lines(
             "found",
+            "one",
             result.asFound().stream()
                 .flatMap(s -> s.cams().stream())
                 .filter(f -> f.cam().equals(c.cam()) && Objects.equals(f.edge(), c.edge()))
                 .map(f -> found(f.trip(), f.u95(), f.decision()))
-                .collect(Collectors.joining("; ")))
+                .toList())
         .text("differential", figure(c.differential()))
-        .text("strokes", Integer.toString(c.strokes()))
-        .text("parts", PartWords.list(c.estimate()));
+        .text("strokes", Integer.toString(c.strokes()));
   }
 
   private static double value(@Nullable Double figure) {
@@ -143,8 +143,8 @@ final class RecordTables {
                   .text("role", c.role())
                   .text("cam", c.cam())
                   .text("closed", contact.closed().word())
-                  .text("opening", changes(result, c.contact(), "opening"))
-                  .text("closing", changes(result, c.contact(), "closing"))
+                  .text("opening", changes(c, "opening"))
+                  .text("closing", changes(c, "closing"))
                   .text(
                       "settles",
                       c.worstSettleS() == null ? "-" : FigureText.plain(1000 * c.worstSettleS()))
@@ -155,28 +155,39 @@ final class RecordTables {
     return rows;
   }
 
-  /** Mean of each kind of change in the judged setting. */
-  private static String changes(Result result, String contact, String direction) {
-    int setting = Math.max(0, result.settings().size() - 1);
-    Map<String, List<ChangeResult>> byState =
-        result.changes().stream()
-            .filter(c -> c.contact().equals(contact) && direction.equals(c.direction()))
-            .filter(c -> c.setting() == setting && !c.atRest() && c.position() != null)
-            .collect(
-                Collectors.groupingBy(
-                    ChangeResult::to, java.util.TreeMap::new, Collectors.toList()));
-    return byState.isEmpty()
-        ? "-"
-        : byState.entrySet().stream()
-            .map(e -> mean(e.getValue()) + " to " + e.getKey())
+  /** Where it changed in one direction, to which state. */
+  private static String changes(ContactResult contact, String direction) {
+    String all =
+        contact.trips().stream()
+            .filter(t -> t.direction().equals(direction))
+            .map(
+                t ->
+                    FigureText.interval(t.position().value(), t.position().u95())
+                        + " to "
+                        + t.to())
             .collect(Collectors.joining("; "));
+    return all.isEmpty() ? "-" : all;
   }
 
-  private static String mean(List<ChangeResult> changes) {
-    double mean =
-        changes.stream().mapToDouble(c -> value(c.position())).average().orElse(Double.NaN);
-    double u = changes.stream().mapToDouble(c -> c.u() == null ? 0 : c.u()).max().orElse(0);
-    return FigureText.value(mean, u);
+  /** What every trip point is uncertain by. */
+  static List<Fields> budgets(Result result) {
+    List<Fields> rows = new ArrayList<>();
+    for (CamResult cam : result.cams()) {
+      if (cam.estimate() != null) {
+        rows.add(budget("cam " + name(cam) + ", off target", cam.estimate()));
+      }
+    }
+    for (ContactResult contact : result.contacts()) {
+      for (TripResult trip : contact.trips()) {
+        String edge = trip.edge() == null ? "" : " " + trip.edge();
+        rows.add(budget(contact.contact() + edge + ", " + trip.direction(), trip.position()));
+      }
+    }
+    return rows;
+  }
+
+  private static Fields budget(String of, Measured figure) {
+    return new Fields().text("of", of).text("parts", PartWords.list(figure));
   }
 
   static List<Fields> findings(Result result) {
@@ -200,7 +211,7 @@ final class RecordTables {
     String evidence =
         f.evidence().entrySet().stream()
             .sorted(Map.Entry.comparingByKey())
-            .map(e -> e.getKey().replace('_', ' ') + " " + e.getValue())
+            .map(e -> e.getKey().replace('_', ' ') + " " + evidence(e.getKey(), e.getValue()))
             .collect(Collectors.joining("; "));
     return new Fields()
         .text("severity", f.severity().equals("fault") ? "fault" : "other")
@@ -210,6 +221,18 @@ final class RecordTables {
         .text("message", f.message())
         .some("evidence", Optional.of(evidence))
         .some("action", Optional.of(f.action()));
+  }
+
+  /** Four digits of a number: what it rests on stands in the message, the rest in the result. */
+  private static String evidence(String key, Object value) {
+    if (value instanceof Double number) {
+      return key.equals("probability")
+          ? FigureText.probability(number)
+          : FigureText.plain(number);
+    }
+    return value instanceof List<?> list
+        ? list.stream().map(v -> evidence("", v)).collect(Collectors.joining(", "))
+        : String.valueOf(value);
   }
 
   static List<Fields> adjustments(Result result) {
