@@ -162,9 +162,7 @@ final class RecordTables {
             .filter(t -> t.direction().equals(direction))
             .map(
                 t ->
-                    FigureText.interval(t.position().value(), t.position().u95())
-                        + " to "
-                        + t.to())
+                    FigureText.interval(t.position().value(), t.position().u95()) + " to " + t.to())
             .collect(Collectors.joining("; "));
     return all.isEmpty() ? "-" : all;
   }
@@ -226,9 +224,7 @@ final class RecordTables {
   /** Four digits of a number: what it rests on stands in the message, the rest in the result. */
   private static String evidence(String key, Object value) {
     if (value instanceof Double number) {
-      return key.equals("probability")
-          ? FigureText.probability(number)
-          : FigureText.plain(number);
+      return key.equals("probability") ? FigureText.probability(number) : FigureText.plain(number);
     }
     return value instanceof List<?> list
         ? list.stream().map(v -> evidence("", v)).collect(Collectors.joining(", "))
