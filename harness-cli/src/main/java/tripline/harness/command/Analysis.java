@@ -16,8 +16,10 @@ import tripline.harness.recording.Order;
 import tripline.harness.recording.RecordingFile;
 import tripline.harness.recording.Recordings;
 import tripline.harness.report.AnswerFile;
+import tripline.harness.report.CheckText;
 import tripline.harness.report.Provenance;
 import tripline.harness.report.ResultJson;
+import tripline.harness.report.TextStyle;
 import tripline.harness.report.record.RecordFile;
 import tripline.harness.resultfile.ReferenceFile;
 import tripline.job.JobSheet;
@@ -97,8 +99,18 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
     errors.println(notice.replaceAll("\\p{Cntrl}", "?"));
   }
 
+  /** Gives the answer in every form that is wanted, and says what the process says of it. */
+  ExitStatus answer(AnalysisArguments arguments, PrintWriter out) {
+    if (arguments.wantsText()) {
+      CheckText.write(result, job.sheet(), TextStyle.ofProcess(), out);
+    }
+    writeJson(arguments, out);
+    writeReports(arguments);
+    return status(result.decision());
+  }
+
   /** Writes the result file where it is wanted. */
-  void writeJson(AnalysisArguments arguments, PrintWriter out) {
+  private void writeJson(AnalysisArguments arguments, PrintWriter out) {
     @Nullable Path json = arguments.json();
     if (arguments.wantsJsonOnOutput()) {
       try {
@@ -112,17 +124,13 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
   }
 
   /** Writes every record that is wanted. */
-  void writeReports(AnalysisArguments arguments) {
+  private void writeReports(AnalysisArguments arguments) {
     for (Path report : arguments.reports()) {
       RecordFile.write(report, result, job.sheet(), provenance);
     }
   }
 
-  /** What the process says of the decision. */
-  ExitStatus status() {
-    return status(result.decision());
-  }
-
+  /** What the process says of a decision. */
   static ExitStatus status(Decision decision) {
     return switch (decision) {
       case ACCEPT -> ExitStatus.ACCEPTED;

@@ -1,14 +1,11 @@
 package tripline.harness.command;
 
-import java.io.PrintWriter;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
-import tripline.harness.report.CheckText;
-import tripline.harness.report.TextStyle;
 
 /** Desk analysis of recordings of one setting. */
 @Command(
@@ -25,12 +22,6 @@ public final class CheckCommand implements Callable<ExitStatus> {
       throw new IllegalStateException("called without its command line");
     }
     Analysis analysis = Analysis.of(arguments, spec.commandLine());
-    PrintWriter out = spec.commandLine().getOut();
-    if (arguments.wantsText()) {
-      CheckText.write(analysis.result(), analysis.job().sheet(), TextStyle.ofProcess(), out);
-    }
-    analysis.writeJson(arguments, out);
-    analysis.writeReports(arguments);
-    return analysis.status();
+    return analysis.answer(arguments, spec.commandLine().getOut());
   }
 }

@@ -1,10 +1,7 @@
 package tripline.harness.command;
 
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.InstantSource;
-import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -14,18 +11,12 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import tripline.Version;
 import tripline.capture.CaptureBegin;
-import tripline.capture.CaptureFormat;
 import tripline.harness.capture.CaptureFile;
 import tripline.harness.capture.CaptureSummary;
 import tripline.harness.capture.Capturing;
 import tripline.harness.ending.EndRequest;
-import tripline.harness.failure.InputFailure;
-import tripline.harness.failure.LinkFailure;
-import tripline.harness.failure.OutputFailure;
 import tripline.harness.jobfile.JobFile;
-import tripline.harness.recording.LoggerSettings;
 import tripline.harness.serial.ByteLine;
 import tripline.harness.serial.Reach;
 import tripline.harness.serial.SerialPorts;
@@ -81,13 +72,11 @@ public final class RecordCommand implements Callable<ExitStatus> {
     long rate = samples.milliHz(spec.commandLine());
     Reach reach = SerialPorts.to(port.name(), port.baud(spec.commandLine()));
     JobFile sheet = JobFile.read(job);
-    if (Files.exists(out)) {
-      throw new OutputFailure(out.toString(), "is there already, expected the name of a new file");
-    }
+    CaptureStart.refuseExisting(out);
     EndRequest end = EndRequest.ofProcess();
     CaptureSummary summary;
     try (ByteLine line = reach.open();
-        CaptureFile file = CaptureFile.create(out, begin(sheet), System::nanoTime);
+        CaptureFile file = CaptureFile.create(out, heading(sheet), System::nanoTime);
         RecordPanel panel = new RecordPanel(sheet.sheet(), noKeys, spec.commandLine().getErr())) {
       Capturing capturing =
           new Capturing(
@@ -98,7 +87,7 @@ public final class RecordCommand implements Callable<ExitStatus> {
               panel,
               System::nanoTime,
               InstantSource.system());
-      begin(capturing, line, sheet, file);
+      CaptureStart.begin(capturing, line, sheet, file);
       panel.begun(capturing.incoming(), out);
       summary = capturing.run(end);
     }
@@ -106,32 +95,11 @@ public final class RecordCommand implements Callable<ExitStatus> {
     return ExitStatus.ACCEPTED;
   }
 
-  /** A capture of nobody, or of a logger the sheet does not fit, is not kept. */
-  private static void begin(Capturing capturing, ByteLine line, JobFile sheet, CaptureFile file) {
-    try {
-      capturing.begin(line);
-      LoggerSettings.lacking(sheet.sheet(), capturing.incoming().channels())
-          .ifPresent(
-              lacking -> {
-                throw new InputFailure(sheet.file(), lacking);
-              });
-    } catch (LinkFailure | InputFailure e) {
-      file.discard();
-      throw e;
-    }
-  }
-
-  private CaptureBegin begin(JobFile sheet) {
-    return new CaptureBegin(
-        CaptureFormat.MAJOR,
-        CaptureFormat.MINOR,
+  private CaptureBegin heading(JobFile sheet) {
+    return CaptureStart.heading(
+        sheet,
         Optional.ofNullable(drive).or(() -> sheet.layout().drive()),
         Optional.ofNullable(zero),
-        ChronoUnit.MICROS.between(Instant.EPOCH, Instant.now()),
-        sheet.sha256(),
-        "tripline " + Version.TEXT,
-        port.name(),
-        sheet.sheet().job().tag(),
-        sheet.file());
+        port.name());
   }
 }

@@ -1,11 +1,8 @@
 package tripline.harness.command;
 
 import java.io.PrintWriter;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.InstantSource;
-import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
@@ -15,18 +12,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import tripline.Version;
 import tripline.capture.CaptureBegin;
-import tripline.capture.CaptureFormat;
 import tripline.harness.capture.CaptureFile;
 import tripline.harness.capture.Capturing;
 import tripline.harness.ending.EndRequest;
-import tripline.harness.failure.InputFailure;
 import tripline.harness.failure.LinkFailure;
-import tripline.harness.failure.OutputFailure;
 import tripline.harness.jobfile.JobFile;
 import tripline.harness.recording.LiveCapture;
-import tripline.harness.recording.LoggerSettings;
 import tripline.harness.report.CheckText;
 import tripline.harness.report.TextStyle;
 import tripline.harness.resultfile.ReferenceFile;
@@ -94,8 +86,8 @@ public final class WatchCommand implements Callable<ExitStatus> {
         earlier == null
             ? Optional.empty()
             : Optional.of(ReferenceFile.read(earlier, sheet.sheet().job().tag()).reference());
-    if (out != null && Files.exists(out)) {
-      throw new OutputFailure(out.toString(), "is there already, expected the name of a new file");
+    if (out != null) {
+      CaptureStart.refuseExisting(out);
     }
     PrintWriter answers = spec.commandLine().getOut();
     PrintWriter errors = spec.commandLine().getErr();
@@ -136,7 +128,7 @@ public final class WatchCommand implements Callable<ExitStatus> {
                 watching.panel(),
                 System::nanoTime,
                 InstantSource.system());
-        begin(capturing, line, sheet, file);
+        CaptureStart.begin(capturing, line, sheet, file);
         capturing.run(watching.until(asked));
         return watching.end();
       }
@@ -145,36 +137,15 @@ public final class WatchCommand implements Callable<ExitStatus> {
 
   private CaptureFile file(JobFile sheet, Watching watching) {
     CaptureBegin begin =
-        new CaptureBegin(
-            CaptureFormat.MAJOR,
-            CaptureFormat.MINOR,
+        CaptureStart.heading(
+            sheet,
             Optional.ofNullable(drive)
                 .or(() -> sheet.layout().drive())
                 .or(() -> Optional.of(Drive.HAND)),
             Optional.empty(),
-            ChronoUnit.MICROS.between(Instant.EPOCH, Instant.now()),
-            sheet.sha256(),
-            "tripline " + Version.TEXT,
-            port.name(),
-            sheet.sheet().job().tag(),
-            sheet.file());
+            port.name());
     return out == null
         ? CaptureFile.unkept(begin, System::nanoTime, watching::onBytes)
         : CaptureFile.create(out, begin, System::nanoTime, watching::onBytes);
-  }
-
-  /** A capture of nobody, or of a logger the sheet does not fit, is not kept. */
-  private static void begin(Capturing capturing, ByteLine line, JobFile sheet, CaptureFile file) {
-    try {
-      capturing.begin(line);
-      LoggerSettings.lacking(sheet.sheet(), capturing.incoming().channels())
-          .ifPresent(
-              lacking -> {
-                throw new InputFailure(sheet.file(), lacking);
-              });
-    } catch (LinkFailure | InputFailure e) {
-      file.discard();
-      throw e;
-    }
   }
 }
