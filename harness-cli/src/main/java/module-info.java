@@ -5,6 +5,7 @@ module tripline.harness {
   requires ch.qos.logback.core;
   requires com.fasterxml.jackson.databind;
   requires com.fazecast.jSerialComm;
+  requires com.sun.jna;
   requires com.samskivert.jmustache;
   requires info.picocli;
   requires openhtmltopdf.core;

@@ -17,8 +17,10 @@ class HarnessHouseTest {
           .importPackages("tripline.harness");
 
   @Test
-  void theSerialLibraryIsKnownInOnePackage() {
+  void nativeCodeIsKnownInOnePackage() {
     Prohibitions.onlyIn("com.fazecast..", resideInAPackage("tripline.harness.serial"))
+        .check(HARNESS);
+    Prohibitions.onlyIn("com.sun.jna..", resideInAPackage("tripline.harness.serial"))
         .check(HARNESS);
   }
 

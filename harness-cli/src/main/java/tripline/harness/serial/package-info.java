@@ -1,5 +1,5 @@
 /**
- * Serial ports: the only package that knows the serial library.
+ * Serial ports: the only package that knows the serial library, and that calls the system.
  *
  * <p>Entry types: {@link tripline.harness.serial.SerialPorts} opens and lists ports, {@link
  * tripline.harness.serial.ByteLine} is an open one. {@link tripline.harness.serial.Reach} is how

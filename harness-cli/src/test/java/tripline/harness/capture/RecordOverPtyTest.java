@@ -34,10 +34,10 @@ class RecordOverPtyTest {
   }
 
   /** Whoever starts the tests may have told their children to ignore some of these signals. */
-  private static final List<String> HEEDED = List.of("env", "--default-signal=INT,TERM");
+  private static final List<String> HEEDED = List.of("env", "--default-signal=INT,TERM,HUP");
 
   @ParameterizedTest
-  @ValueSource(strings = {"INT", "TERM"})
+  @ValueSource(strings = {"INT", "TERM", "HUP"})
   void aSignalEndsItCleanly(String signal) throws Exception {
     Path link = folder.resolve("port");
     Path out = folder.resolve("out.bin");
@@ -55,5 +55,40 @@ class RecordOverPtyTest {
     assertThat(replay.decoder.ended()).isTrue();
     assertThat(replay.rows()).isEqualTo(logger.number());
     assertThat(logger.heard).last().isEqualTo("stop");
+  }
+
+  @Test
+  void aClosedTerminalEndsItAfterAReconnectToo() throws Exception {
+    Path link = folder.resolve("port");
+    Path out = folder.resolve("out.bin");
+    try (PtyLogger device = new PtyLogger(new SimLogger(1000), Pace.REAL, link);
+        RecordProcess record = RecordProcess.start(folder, link, out, HEEDED)) {
+      PtyProofs.until(() -> device.sentBy(System.nanoTime()) > 300 || !record.isAlive());
+      device.unplug();
+      PtyProofs.until(() -> record.said("the line is lost") || !record.isAlive());
+      device.plug();
+      PtyProofs.until(() -> record.said("the logger is back") || !record.isAlive());
+      assertThat(record.signal("HUP")).as(record.errors()).isZero();
+      assertThat(record.answers()).contains("line lost 1 times");
+    }
+    assertThat(Replay.of(Files.readAllBytes(out), 1000).decoder.ended()).isTrue();
+  }
+
+  /** As {@code nohup} starts it. */
+  @Test
+  void whoeverIgnoredTheClosingOfTheTerminalIsLeftAlone() throws Exception {
+    Path link = folder.resolve("port");
+    Path out = folder.resolve("out.bin");
+    List<String> nohup = List.of("env", "--default-signal=INT,TERM", "--ignore-signal=HUP");
+    try (PtyLogger device = new PtyLogger(new SimLogger(1000), Pace.REAL, link);
+        RecordProcess record = RecordProcess.start(folder, link, out, nohup)) {
+      PtyProofs.until(() -> device.sentBy(System.nanoTime()) > 300 || !record.isAlive());
+      record.send("HUP");
+      long sent = device.sentBy(System.nanoTime());
+      PtyProofs.until(() -> device.sentBy(System.nanoTime()) > sent + 500 || !record.isAlive());
+      assertThat(record.isAlive()).as(record.errors()).isTrue();
+      assertThat(record.signal("TERM")).as(record.errors()).isZero();
+    }
+    assertThat(Replay.of(Files.readAllBytes(out), 1000).rows()).isGreaterThan(800);
   }
 }

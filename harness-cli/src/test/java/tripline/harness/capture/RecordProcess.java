@@ -2,6 +2,7 @@ package tripline.harness.capture;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -76,8 +77,22 @@ final class RecordProcess implements AutoCloseable {
 
   /** Sends a signal and waits for the end; the exit status. */
   int signal(String name) throws IOException, InterruptedException {
-    new ProcessBuilder("kill", "-" + name, Long.toString(process.pid())).start().waitFor();
+    send(name);
     return status();
+  }
+
+  /** Sends a signal. */
+  void send(String name) throws IOException, InterruptedException {
+    new ProcessBuilder("kill", "-" + name, Long.toString(process.pid())).start().waitFor();
+  }
+
+  /** Whether it has said so on standard error. */
+  boolean said(String words) {
+    try {
+      return errors().contains(words);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   /** Waits for the end; the exit status. */
