@@ -1,6 +1,9 @@
 package tripline.cases;
 
 import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -8,6 +11,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import tripline.job.JobSheet;
+import tripline.truth.CsvText;
 import tripline.truth.Json;
 import tripline.truth.SheetText;
 
@@ -89,12 +93,19 @@ public record Case(
   /** Files of the case by name; what the product makes of them is blessed apart. */
   public Map<String, byte[]> files() {
     Map<String, byte[]> files = new TreeMap<>();
-    files.put("job.toml", utf8(SheetText.of(sheet)));
+    byte[] job = utf8(SheetText.of(sheet));
+    files.put("job.toml", job);
     TruthText truth = new TruthText(this);
     for (Recording recording : recordings) {
-      var csv = recording.csv(sheet.channels().contacts());
-      files.put(recording.file(), csv.bytes());
-      truth.add(recording, csv.firstS());
+      if (recording.cable().isPresent()) {
+        CaptureBytes capture = recording.capture(sha256(job), sheet.job().tag());
+        files.put(recording.file(), capture.end());
+        truth.add(recording, capture.firstS());
+      } else {
+        CsvText csv = recording.csv(sheet.channels().contacts());
+        files.put(recording.file(), csv.bytes());
+        truth.add(recording, csv.firstS());
+      }
     }
     files.put("truth.json", utf8(Json.text(truth.whole())));
     files.put("README.md", utf8(readme()));
@@ -115,6 +126,14 @@ public record Case(
     return "# %s%n%nFictional: %s, %s.%n%n%s%n%n%s%n%n    %s%n"
         .formatted(name, sheet.job().tag(), sheet.job().description(), done, outcome, commands)
         .replace("\r\n", "\n");
+  }
+
+  private static String sha256(byte[] bytes) {
+    try {
+      return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException(e);
+    }
   }
 
   private static byte[] utf8(String text) {

@@ -32,6 +32,7 @@ final class HandCases {
         exchanged(),
         drift(),
         adjusted(),
+        unplugged(),
         lastYear(),
         thisYear());
   }
@@ -223,6 +224,33 @@ final class HandCases {
             "accept",
             "contact-moved-at-rest")
         .compared(new Case.Compared(Optional.empty(), Map.of("close", -0.33)));
+  }
+
+  private static Case unplugged() {
+    Cable cable = new Cable();
+    return fine(118)
+        .byHandOver(
+            cable,
+            "hand.bin",
+            2,
+            hand -> {
+              hand.crank().toStop(End.CLOSED, "closed-stop");
+              hand.crank().to(2.2);
+              double outS = hand.actuator().timeS();
+              hand.crank().to(3.6);
+              cable.pull(outS, hand.actuator().timeS());
+              hand.crank().toStop(End.OPEN, "open-stop");
+              hand.crank().toStop(End.CLOSED, "");
+            })
+        .named(
+            "unplugged",
+            "Set right, recorded live: the file is a capture of the logger's own bytes. The closed stop is marked with"
+                + " the logger's button, the open stop at the host. On the way up somebody trips over the cable: the"
+                + " valve goes on from 2.2 to 3.6 turns, where no contact changes, until it is plugged in again, and"
+                + " the capture goes on in the same file.",
+            "Accepted; the samples that are missing are reported.",
+            "accept",
+            "samples-lost");
   }
 
   private static Site bypassValve(long seed, Chart chart) {

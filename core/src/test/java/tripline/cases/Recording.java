@@ -1,6 +1,7 @@
 package tripline.cases;
 
 import java.util.List;
+import java.util.Optional;
 import tripline.sample.Drive;
 import tripline.sample.SampleSink;
 import tripline.truth.Actuator;
@@ -21,6 +22,7 @@ import tripline.truth.Timeline;
  * @param logger what recorded it
  * @param seed of the logger's noise
  * @param powered powered strokes, in order
+ * @param cable the logger's, where it was recorded live and the file is a capture
  */
 public record Recording(
     String file,
@@ -30,10 +32,20 @@ public record Recording(
     Timeline timeline,
     Logger logger,
     long seed,
-    List<PoweredStroke> powered) {
+    List<PoweredStroke> powered,
+    Optional<Cable> cable) {
 
-  /** Pushes the rows; bits are the indexes of the actuator's channels. */
+  /** Pushes the rows that were recorded; bits are the indexes of the actuator's channels. */
   public void play(SampleSink sink) {
+    if (cable.isPresent()) {
+      CaptureBytes capture = capture("00".repeat(32), "");
+      CapturedRows.play(capture.end(), actuator.plan().channels(), sink);
+    } else {
+      sample(sink);
+    }
+  }
+
+  private void sample(SampleSink sink) {
     logger.record(
         actuator.path(),
         timeline,
@@ -57,7 +69,20 @@ public record Recording(
             columns,
             timeDigits,
             digits);
-    play(csv);
+    sample(csv);
     return csv;
+  }
+
+  /** The recording as the capture of a logger, not ended yet. */
+  CaptureBytes capture(String jobSha256, String tag) {
+    CaptureBytes capture =
+        new CaptureBytes(
+            CaptureBytes.begin(drive, jobSha256, tag),
+            actuator.plan().channels(),
+            logger.sensor().resolution(),
+            cable.orElseThrow(),
+            new Rng(seed).split("host"));
+    sample(capture);
+    return capture;
   }
 }

@@ -2,6 +2,7 @@ package tripline.cases;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.UnaryOperator;
 import tripline.job.End;
@@ -75,6 +76,19 @@ public final class Site {
 
   /** A hand recording; begins at {@code x} if it is the first. */
   public Site byHand(String file, double x, Consumer<Hand> script) {
+    hand(x, script);
+    keep(file, Drive.HAND, recordings.isEmpty() ? "" : "kept", sensor, List.of(), Optional.empty());
+    return this;
+  }
+
+  /** The same, recorded live over a cable, as a capture. */
+  public Site byHandOver(Cable cable, String file, double x, Consumer<Hand> script) {
+    hand(x, script);
+    keep(file, Drive.HAND, "", sensor, List.of(), Optional.of(cable));
+    return this;
+  }
+
+  private void hand(double x, Consumer<Hand> script) {
     begin(x);
     HandStyle style =
         HandStyle.somebody(rng.split("style"), stopU).withRunSpeed(rng.uniform(0.55, 0.8));
@@ -82,8 +96,6 @@ public final class Site {
     actuator.rest(0.8);
     script.accept(new Hand(crank, actuator));
     actuator.rest(0.5);
-    keep(file, Drive.HAND, recordings.isEmpty() ? "" : "kept", sensor, List.of());
-    return this;
   }
 
   /** A technician and what he works on. */
@@ -108,7 +120,7 @@ public final class Site {
     actuator.rest(0.8);
     script.accept(new Motor(drive, actuator, strokes));
     actuator.rest(0.8);
-    keep(file, Drive.MOTOR, zero, other, strokes);
+    keep(file, Drive.MOTOR, zero, other, strokes, Optional.empty());
     return this;
   }
 
@@ -133,7 +145,12 @@ public final class Site {
   }
 
   private void keep(
-      String file, Drive drive, String zero, Sensor with, List<PoweredStroke> strokes) {
+      String file,
+      Drive drive,
+      String zero,
+      Sensor with,
+      List<PoweredStroke> strokes,
+      Optional<Cable> cable) {
     Wiring wiring = new Wiring();
     loose.accept(new Loose(wiring, actuator, rng.split("loose")));
     recordings.add(
@@ -145,7 +162,8 @@ public final class Site {
             wiring.timeline(actuator, rng.split("bounce")),
             new Logger(logger, with),
             seed * 31 + recordings.size(),
-            List.copyOf(strokes)));
+            List.copyOf(strokes),
+            cable));
   }
 
   public Case named(String name, String done, String outcome, String decision, String... findings) {
