@@ -25,7 +25,12 @@ import tripline.harness.summary.SummaryText;
 /** A folder of results at a glance. */
 @Command(
     name = "summary",
-    description = "One line an actuator, worst first, from all result files below a folder.")
+    description = {
+      "One line an actuator, worst first, from all result files below a folder (links below it are"
+          + " not followed).",
+      "A file that cannot be used is named on standard error, and the status is then 4; all others"
+          + " are answered."
+    })
 public final class SummaryCommand implements Callable<ExitStatus> {
   /** More lines than this help nobody. */
   private static final int MOST_NAMED = 20;
@@ -72,14 +77,14 @@ public final class SummaryCommand implements Callable<ExitStatus> {
     if (toOutput == 0) {
       SummaryText.write(summary, TextStyle.ofProcess(), out);
     }
-    return ExitStatus.ACCEPTED;
+    return summary.damaged().isEmpty() ? ExitStatus.ACCEPTED : ExitStatus.INPUT;
   }
 
   private static void name(Summary summary, PrintWriter errors) {
     summary.damaged().stream().limit(MOST_NAMED).map(SafeText::line).forEach(errors::println);
     int more = summary.damaged().size() - MOST_NAMED;
     if (more > 0) {
-      errors.println(more + " more files that could not be read");
+      errors.println(more + " more that could not be used");
     }
   }
 

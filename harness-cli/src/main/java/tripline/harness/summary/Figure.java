@@ -1,7 +1,5 @@
 package tripline.harness.summary;
 
-import org.jspecify.annotations.Nullable;
-
 /**
  * A figure of a result, turns.
  *
@@ -22,10 +20,7 @@ record Figure(double value, double u) {
     return Math.abs(value) > NORMAL_95 * u;
   }
 
-  static @Nullable Figure least(@Nullable Figure a, @Nullable Figure b) {
-    if (a == null || b == null) {
-      return a == null ? b : a;
-    }
-    return a.value <= b.value ? a : b;
+  double distance(double target) {
+    return Math.abs(value - target);
   }
 }

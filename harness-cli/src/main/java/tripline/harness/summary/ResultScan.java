@@ -3,6 +3,7 @@ package tripline.harness.summary;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
@@ -21,11 +22,14 @@ final class ResultScan {
   /** The result file's format that this reads; see the contract. */
   private static final int FORMAT = 1;
 
-  private int format;
+  private @Nullable Integer format;
   private @Nullable String tag;
   private @Nullable Decision decision;
   private @Nullable Instant started;
-  private @Nullable JsonNode ends;
+  private boolean adjusted;
+  private boolean ends;
+  private EndLine closed = EndLine.NONE;
+  private EndLine open = EndLine.NONE;
   private int faults;
   private int cautions;
   private @Nullable String worst;
@@ -40,33 +44,36 @@ final class ResultScan {
    * @param length how many of the bytes are the file's
    * @param file its name for the line
    * @param written when the file was last written
-   * @throws MalformedJson if it is no JSON as far as it had to be read
+   * @throws UnusableResult if it is no JSON as far as it had to be read
    */
   static Optional<ResultLine> of(byte[] bytes, int length, String file, Instant written)
-      throws MalformedJson {
+      throws UnusableResult {
     ResultScan scan = new ResultScan();
     TopLevel.split(bytes, length, (key, from, to) -> scan.read(key, bytes, from, to));
     return scan.line(file, written);
   }
 
-  private void read(String key, byte[] bytes, int from, int to) throws MalformedJson {
+  private void read(String key, byte[] bytes, int from, int to) throws UnusableResult {
     try {
       switch (key) {
-        case "format" -> format = tree(bytes, from, to).asInt();
-        case "decision" -> decision = decision(tree(bytes, from, to).asText());
+        case "format" -> format = format(tree(bytes, from, to));
+        case "decision" -> decision = decision(tree(bytes, from, to));
         case "job" -> {
           JsonNode name = tree(bytes, from, to).path("tag");
           tag = name.isTextual() ? name.textValue() : null;
         }
         case "recordings" -> started(bytes, from, to);
-        case "ends" -> ends = tree(bytes, from, to);
+        case "settings" -> settings(tree(bytes, from, to));
+        case "ends" -> ends(tree(bytes, from, to), from);
         case "findings" -> findings(tree(bytes, from, to));
         default -> {
           // Of no use to a summary.
         }
       }
+    } catch (StreamConstraintsException e) {
+      throw new UnusableResult(from, "'" + key + "' holds what no result does: too long or deep");
     } catch (JsonProcessingException e) {
-      throw new MalformedJson(from + (int) Math.max(0, e.getLocation().getByteOffset()));
+      throw new UnusableResult(from + (int) Math.max(0, e.getLocation().getByteOffset()));
     } catch (IOException e) {
       throw new UncheckedIOException("bytes in memory", e);
     }
@@ -76,8 +83,12 @@ final class ResultScan {
     return MAPPER.readTree(bytes, from, to - from);
   }
 
-  private static @Nullable Decision decision(String word) {
-    return switch (word) {
+  private static @Nullable Integer format(JsonNode node) {
+    return node.isInt() ? node.intValue() : null;
+  }
+
+  private static @Nullable Decision decision(JsonNode word) {
+    return switch (word.asText()) {
       case "accept" -> Decision.ACCEPT;
       case "reject" -> Decision.REJECT;
       case "undecided" -> Decision.UNDECIDED;
@@ -124,29 +135,40 @@ final class ResultScan {
     }
   }
 
-  private Optional<ResultLine> line(String file, Instant written) {
-    if (format != FORMAT || tag == null || decision == null || ends == null) {
+  private void settings(JsonNode settings) {
+    for (JsonNode setting : settings) {
+      adjusted |= setting.path("judged").isBoolean() && !setting.path("judged").booleanValue();
+    }
+  }
+
+  private void ends(JsonNode node, int from) throws UnusableResult {
+    ends = node.isObject();
+    closed = EndLines.of(node, "closed", from);
+    open = EndLines.of(node, "open", from);
+  }
+
+  private Optional<ResultLine> line(String file, Instant written) throws UnusableResult {
+    if (format == null || tag == null || !ends) {
       return Optional.empty();
     }
-    JsonNode closed = ends.path("closed");
-    JsonNode open = ends.path("open");
+    if (format != FORMAT) {
+      throw new UnusableResult(0, "is a result of format " + format + ", expected " + FORMAT);
+    }
+    if (decision == null) {
+      throw new UnusableResult(0, "has no decision, expected accept, reject or undecided");
+    }
     return Optional.of(
         new ResultLine(
             tag,
             file,
             started == null ? written : started,
+            written,
             decision,
-            figure(closed.path("backoff")),
-            figure(open.path("backoff")),
-            figure(closed.path("margin")),
-            figure(open.path("margin")),
+            adjusted,
+            closed,
+            open,
             faults,
             cautions,
             worst));
-  }
-
-  private static @Nullable Figure figure(JsonNode node) {
-    JsonNode value = node.path("value");
-    return value.isNumber() ? new Figure(value.doubleValue(), node.path("u").asDouble(0)) : null;
   }
 }

@@ -10,6 +10,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import tripline.harness.report.FigureText;
 import tripline.harness.report.SafeText;
+import tripline.job.End;
 import tripline.measure.Decision;
 
 /** The summary as one self-contained page without script. */
@@ -28,13 +29,7 @@ public final class SummaryPage {
     page.put("rejected", summary.count(Decision.REJECT));
     page.put("undecided", summary.count(Decision.UNDECIDED));
     page.put("accepted", summary.count(Decision.ACCEPT));
-    int left = summary.others() + summary.damaged().size();
-    page.put(
-        "leftOut",
-        left == 0
-            ? false
-            : "%d files that are no results, %d that could not be read"
-                .formatted(summary.others(), summary.damaged().size()));
+    page.put("leftOut", SummaryText.leftOut(summary).<Object>map(w -> w).orElse(false));
     page.put(
         "rows",
         (Iterable<Object>)
@@ -47,9 +42,9 @@ public final class SummaryPage {
     Map<String, String> row = new HashMap<>();
     row.put("decision", FigureText.word(latest.decision()));
     row.put("tag", SafeText.line(actuator.tag()));
-    row.put("closed", figure(latest.closed(), actuator.change(ResultLine::closed)));
-    row.put("open", figure(latest.open(), actuator.change(ResultLine::open)));
-    row.put("margin", figure(latest.margin(), actuator.change(ResultLine::margin)));
+    row.put("closed", figure(latest.closed().backoff(), actuator.backoffChange(End.CLOSED)));
+    row.put("open", figure(latest.open().backoff(), actuator.backoffChange(End.OPEN)));
+    row.put("margin", figure(actuator.margin(), actuator.marginChange()));
     row.put("worst", latest.worst() == null ? "-" : SafeText.line(latest.worst()));
     row.put("faults", Integer.toString(latest.faults()));
     row.put("cautions", Integer.toString(latest.cautions()));

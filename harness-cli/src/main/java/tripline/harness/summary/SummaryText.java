@@ -1,9 +1,11 @@
 package tripline.harness.summary;
 
 import java.io.PrintWriter;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tripline.harness.report.TextLine;
 import tripline.harness.report.TextStyle;
+import tripline.job.End;
 import tripline.measure.Decision;
 
 /** The summary on a terminal, 79 columns wide. */
@@ -19,9 +21,9 @@ public final class SummaryText {
       ResultLine latest = actuator.latest();
       line.decision(latest.decision(), 10)
           .cell(actuator.tag(), 18)
-          .cell(figure(latest.closed(), actuator.change(ResultLine::closed)), 9)
-          .cell(figure(latest.open(), actuator.change(ResultLine::open)), 9)
-          .cell(figure(latest.margin(), actuator.change(ResultLine::margin)), 9)
+          .cell(figure(latest.closed().backoff(), actuator.backoffChange(End.CLOSED)), 9)
+          .cell(figure(latest.open().backoff(), actuator.backoffChange(End.OPEN)), 9)
+          .cell(figure(actuator.margin(), actuator.marginChange()), 9)
           .cell(latest.worst() == null ? "-" : latest.worst(), 16)
           .cell(actuator.history(), 8)
           .end();
@@ -34,12 +36,23 @@ public final class SummaryText {
                 summary.count(Decision.REJECT),
                 summary.count(Decision.UNDECIDED),
                 summary.count(Decision.ACCEPT)));
-    if (summary.others() > 0 || !summary.damaged().isEmpty()) {
-      out.println(
-          "left out: %d files that are no results, %d that could not be read"
-              .formatted(summary.others(), summary.damaged().size()));
-    }
-    out.println("Turns; + - grew or shrank since the first result, beyond 95 %; = did not.");
+    leftOut(summary).ifPresent(words -> out.println("left out: " + words));
+    out.println("Turns; + - grew or shrank beyond 95 %, = did not, since the first result or");
+    out.println("the last adjustment, which HISTORY shows as |.");
+  }
+
+  /** How many files were no results or could not be read; nothing where there are none. */
+  static Optional<String> leftOut(Summary summary) {
+    int damaged = summary.damaged().size();
+    return summary.others() == 0 && damaged == 0
+        ? Optional.empty()
+        : Optional.of(
+            "%s, %d that could not be used"
+                .formatted(
+                    summary.others() == 1
+                        ? "1 file that is no result"
+                        : summary.others() + " files that are no results",
+                    damaged));
   }
 
   /** Its value and which way it went. */

@@ -11,7 +11,7 @@ final class TopLevel {
   /** Told of every member. */
   interface MemberSink {
     /** The value of a member lies at {@code from} inclusive to {@code to} exclusive. */
-    void onMember(String key, int from, int to) throws MalformedJson;
+    void onMember(String key, int from, int to) throws UnusableResult;
   }
 
   private final byte[] bytes;
@@ -26,9 +26,9 @@ final class TopLevel {
   /**
    * Splits an object; anything else has no members.
    *
-   * @throws MalformedJson where the brackets, strings and commas of the object do not fit together
+   * @throws UnusableResult where the brackets, strings and commas of the object do not fit together
    */
-  static void split(byte[] bytes, int length, MemberSink sink) throws MalformedJson {
+  static void split(byte[] bytes, int length, MemberSink sink) throws UnusableResult {
     TopLevel json = new TopLevel(bytes, length);
     if (json.blank() == '{') {
       json.members(sink);
@@ -41,7 +41,7 @@ final class TopLevel {
     }
   }
 
-  private void members(MemberSink sink) throws MalformedJson {
+  private void members(MemberSink sink) throws UnusableResult {
     at++;
     if (blank() == '}') {
       return;
@@ -80,7 +80,7 @@ final class TopLevel {
     return at < length ? bytes[at] : 0;
   }
 
-  private void value() throws MalformedJson {
+  private void value() throws UnusableResult {
     int first = at < length ? bytes[at] : 0;
     if (first == '"') {
       string();
@@ -97,45 +97,54 @@ final class TopLevel {
     }
   }
 
-  private void nested() throws MalformedJson {
+  /** Nearly every byte of a file passes here: local variables, and one look at most of them. */
+  private void nested() throws UnusableResult {
+    byte[] text = bytes;
+    int end = length;
     int depth = 0;
-    while (at < length) {
-      switch (bytes[at]) {
-        case '"' -> string();
-        case '{', '[' -> {
+    int i = at;
+    while (i < end) {
+      byte c = text[i++];
+      if (c == '"') {
+        i = behindString(i);
+      } else if (c > 'Z') {
+        if (c == '{' || c == '[') {
           depth++;
-          at++;
-        }
-        case '}', ']' -> {
+        } else if (c == '}' || c == ']') {
           depth--;
-          at++;
           if (depth == 0) {
+            at = i;
             return;
           }
         }
-        default -> at++;
       }
     }
+    at = end;
     throw malformed();
   }
 
   /** From an opening quote to behind the closing one. */
-  private void string() throws MalformedJson {
-    for (at++; at < length; at++) {
-      byte c = bytes[at];
+  private void string() throws UnusableResult {
+    at = behindString(at + 1);
+  }
+
+  private int behindString(int from) throws UnusableResult {
+    byte[] text = bytes;
+    int end = length;
+    for (int i = from; i < end; i++) {
+      byte c = text[i];
       if (c == '"') {
-        at++;
-        return;
+        return i + 1;
       }
       if (c == '\\') {
-        at++;
+        i++;
       }
     }
-    at = length;
+    at = end;
     throw malformed();
   }
 
-  private MalformedJson malformed() {
-    return new MalformedJson(Math.min(at, length));
+  private UnusableResult malformed() {
+    return new UnusableResult(Math.min(at, length));
   }
 }

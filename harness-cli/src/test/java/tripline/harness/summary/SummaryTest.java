@@ -10,6 +10,7 @@ import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.RandomAccessFile;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -21,7 +22,10 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import tripline.harness.failure.InputFailure;
+import tripline.harness.report.AnswerFile;
 import tripline.harness.report.Glyphs;
 import tripline.harness.report.Ink;
 import tripline.harness.report.Provenance;
@@ -55,8 +59,9 @@ class SummaryTest {
             "undecided =CW,\"116\"         -        -        -        stop-unknown    ?",
             "accept    CW-115            0.512    0.487    0.274    -               a",
             "3 actuators, 4 results: 1 rejected, 1 undecided, 1 accepted",
-            "left out: 1 files that are no results, 0 that could not be read",
-            "Turns; + - grew or shrank since the first result, beyond 95 %; = did not.");
+            "left out: 1 file that is no result, 0 that could not be used",
+            "Turns; + - grew or shrank beyond 95 %, = did not, since the first result or",
+            "the last adjustment, which HISTORY shows as |.");
   }
 
   @Test
@@ -101,7 +106,7 @@ class SummaryTest {
     assertThat(document.getElementsByTagName("tr").getLength()).isEqualTo(5);
     assertThat(document.getElementsByTagName("script").getLength()).isZero();
     assertThat(document.getElementsByTagName("img").getLength()).isZero();
-    assertThat(page.toString()).contains("0.731 +", "Left out: 1 files that are no results");
+    assertThat(page.toString()).contains("0.731 +", "Left out: 1 file that is no result");
   }
 
   @Test
@@ -118,6 +123,108 @@ class SummaryTest {
         .anyMatch(l -> l.contains("bad.json:2:"))
         .anyMatch(l -> l.contains("empty.json:1:1:"))
         .anyMatch(l -> l.contains("cut.json:"));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"value\": 1e999 | closed backoff is no number of turns, expected one or null",
+        "\"value\": \"0.5\" | closed backoff is no number of turns, expected one or null",
+        "\"value\": 0.5, \"u\": -1 | closed backoff's u is negative, expected 0 or more",
+        "\"value\": 0.5, \"u\": 1e400 | closed backoff's u is no number of turns, expected one or null",
+        "\"value\": @LONG@ | 'ends' holds what no result does: too long or deep",
+      })
+  void figuresThatAreNoneAreNamed(String figure, String problem) throws IOException {
+    Files.writeString(
+        folder.resolve("odd.json"),
+        ("{\"format\": 1, \"decision\": \"accept\", \"job\": {\"tag\": \"CW-9\"},\n"
+                + " \"ends\": {\"closed\": {\"backoff\": {"
+                + figure
+                + "}}, \"open\": null}}")
+            .replace("@LONG@", "0." + "123456789".repeat(200)));
+    Summary summary = Summary.of(folder);
+    assertThat(summary.results()).isEqualTo(4);
+    assertThat(summary.damaged()).containsExactly(folder.resolve("odd.json") + ":2:10: " + problem);
+  }
+
+  @Test
+  void aDoublesLastDigitsAndExtremesAreFigures() throws IOException {
+    Files.writeString(
+        folder.resolve("odd.json"),
+        "{\"format\": 1, \"decision\": \"accept\", \"job\": {\"tag\": \"CW-9\"}, \"ends\":"
+            + " {\"closed\": {\"backoff\": {\"value\": 0."
+            + "123456789".repeat(100)
+            + ", \"u\": 4.9e-324}, \"margin\": {\"value\": -1.7e308, \"u\": 0}}}}");
+    Summary summary = Summary.of(folder);
+    StringWriter out = new StringWriter();
+    SummaryData.csv(summary, out);
+    SummaryData.ndjson(summary, out);
+    SummaryPage.write(summary, out);
+    SummaryText.write(summary, new TextStyle(Glyphs.ASCII, Ink.PLAIN), new PrintWriter(out));
+    assertThat(out.toString()).contains("CW-9", "0.123456789,");
+  }
+
+  @Test
+  void aResultOfAnotherFormatOrWithoutDecisionIsNamed() throws IOException {
+    String rest = ", \"job\": {\"tag\": \"CW-9\"}, \"ends\": {}}";
+    Files.writeString(
+        folder.resolve("new.json"), "{\"format\": 2, \"decision\": \"accept\"" + rest);
+    Files.writeString(folder.resolve("odd.json"), "{\"format\": 1, \"decision\": \"yes\"" + rest);
+    assertThat(Summary.of(folder).damaged())
+        .containsExactlyInAnyOrder(
+            folder.resolve("new.json") + ":1:1: is a result of format 2, expected 1",
+            folder.resolve("odd.json")
+                + ":1:1: has no decision, expected accept, reject or undecided");
+  }
+
+  @Test
+  void nothingButDamageStillHasAHeader() throws IOException {
+    Path alone = Files.createDirectory(folder.resolve("alone"));
+    Files.writeString(alone.resolve("cut.json"), "{\"format\": 1,");
+    StringWriter csv = new StringWriter();
+    SummaryData.csv(Summary.of(alone), csv);
+    assertThat(csv.toString()).startsWith("tag,decision,file,").endsWith("open_set_since\r\n");
+    assertThat(csv.toString().lines()).hasSize(1);
+  }
+
+  @Test
+  void linksAreNotFollowedButTheFolderMayBeOne() throws IOException {
+    Files.createSymbolicLink(folder.resolve("2026/again"), folder);
+    Files.createSymbolicLink(folder.resolve("same.json"), folder.resolve("a.json"));
+    assertThat(Summary.of(folder).results()).isEqualTo(4);
+    Path link = folder.resolve("link");
+    Path inner = Files.createSymbolicLink(link, folder.resolve("2026"));
+    Files.writeString(folder.resolve("2026/cut.json"), "{");
+    Summary through = Summary.of(inner);
+    assertThat(through.results()).isEqualTo(2);
+    assertThat(through.damaged())
+        .containsExactly(link.resolve("cut.json") + ":1:2: not JSON, expected a result file");
+  }
+
+  @Test
+  void aHugeFileIsNamedAndNotRead() throws IOException {
+    Path huge = folder.resolve("huge.json");
+    try (RandomAccessFile file = new RandomAccessFile(huge.toFile(), "rw")) {
+      file.setLength(3L << 30);
+    }
+    Summary summary = Summary.of(folder);
+    assertThat(summary.results()).isEqualTo(4);
+    assertThat(summary.damaged())
+        .containsExactly(huge + ": is larger than 16 MiB, expected a result file");
+  }
+
+  @Test
+  void halvesOfCharactersInATagDoNotSpoilAFile() throws IOException {
+    Files.writeString(
+        folder.resolve("odd.json"),
+        "{\"format\": 1, \"decision\": \"accept\", \"job\": {\"tag\": \"CW\\ud800\\u202e9\"},"
+            + " \"ends\": {}}");
+    Path out = folder.resolve("out.ndjson");
+    AnswerFile.write(out, writer -> SummaryData.ndjson(Summary.of(folder), writer));
+    AnswerFile.write(out, writer -> SummaryData.csv(Summary.of(folder), writer));
+    AnswerFile.write(out, writer -> SummaryPage.write(Summary.of(folder), writer));
+    assertThat(Files.readString(out)).contains("CW\uFFFD\uFFFD9");
   }
 
   @Test

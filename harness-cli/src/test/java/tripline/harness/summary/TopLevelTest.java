@@ -37,7 +37,7 @@ class TopLevelTest {
       int end = bytes.length - (bytes[bytes.length - 1] == '\n' ? 1 : 0);
       for (int cut = 1; cut < end; cut++) {
         byte[] head = Arrays.copyOf(bytes, cut);
-        assertThatThrownBy(() -> members(head)).isInstanceOf(MalformedJson.class);
+        assertThatThrownBy(() -> members(head)).isInstanceOf(UnusableResult.class);
       }
     }
   }
@@ -47,7 +47,7 @@ class TopLevelTest {
       strings = {"{\"a\" 1}", "{a: 1}", "{\"a\": }", "{\"a\": 1,}", "{} x", "", "{\"a\":1 2}"})
   void refusesWhatDoesNotFitTogether(String text) {
     byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-    assertThatThrownBy(() -> members(bytes)).isInstanceOf(MalformedJson.class);
+    assertThatThrownBy(() -> members(bytes)).isInstanceOf(UnusableResult.class);
   }
 
   @Test
@@ -55,7 +55,7 @@ class TopLevelTest {
     assertThat(members("[1, 2]".getBytes(StandardCharsets.UTF_8))).isEmpty();
   }
 
-  private static Map<String, JsonNode> members(byte[] bytes) throws MalformedJson {
+  private static Map<String, JsonNode> members(byte[] bytes) throws UnusableResult {
     Map<String, JsonNode> members = new LinkedHashMap<>();
     TopLevel.split(
         bytes,
@@ -64,7 +64,7 @@ class TopLevelTest {
           try {
             members.put(key, MAPPER.readTree(bytes, from, to - from));
           } catch (java.io.IOException e) {
-            throw new MalformedJson(from);
+            throw new UnusableResult(from);
           }
         });
     return members;

@@ -1,12 +1,17 @@
 package tripline.harness.summary;
 
-/** A file that is no JSON, from a byte on. */
-final class MalformedJson extends Exception {
+/** A file that cannot be used as a result, from a byte on. */
+final class UnusableResult extends Exception {
   private final int offset;
 
-  MalformedJson(int offset) {
-    super("not JSON at byte " + offset);
+  UnusableResult(int offset, String problem) {
+    super(problem);
     this.offset = offset;
+  }
+
+  /** No JSON from there on. */
+  UnusableResult(int offset) {
+    this(offset, "not JSON, expected a result file");
   }
 
   /** {@code line:column} in a file's bytes, both from 1. */

@@ -1,0 +1,52 @@
+package tripline.harness;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class SummaryCommandTest {
+  @TempDir private Path folder;
+
+  @BeforeEach
+  void aResult() throws IOException {
+    Files.copy(
+        Path.of("../recordings/right-fine/expected/result.json"), folder.resolve("fine.json"));
+  }
+
+  @Test
+  void aFolderOfResultsIsAnswered() {
+    CommandRun run = CommandRun.of("summary", folder.toString());
+    assertThat(run.status()).isZero();
+    assertThat(run.errors()).isEmpty();
+    assertThat(run.answers()).contains("accept    FW-207", "1 actuators, 1 results");
+  }
+
+  @Test
+  void aDamagedFileIsOneLineAndStatus4AndTheRestIsAnswered() throws IOException {
+    Path cut = Files.writeString(folder.resolve("cut\u001b.json"), "{\"format\": 1,");
+    CommandRun run = CommandRun.of("summary", folder.toString(), "--csv", "-");
+    assertThat(run.status()).isEqualTo(4);
+    assertThat(run.errors().lines())
+        .containsExactly(
+            cut.toString().replace('\u001b', '\uFFFD') + ":1:14: not JSON, expected a result file");
+    assertThat(run.answers().lines())
+        .hasSize(2)
+        .anyMatch(line -> line.startsWith("FW-207,accept,"));
+  }
+
+  @Test
+  void ofManyDamagedFilesTwentyAreNamed() throws IOException {
+    for (int i = 0; i < 30; i++) {
+      Files.writeString(folder.resolve("cut" + i + ".json"), "");
+    }
+    CommandRun run = CommandRun.of("summary", folder.toString());
+    assertThat(run.status()).isEqualTo(4);
+    assertThat(run.errors().lines()).hasSize(21).endsWith("10 more that could not be used");
+    assertThat(run.answers()).contains("1 results", "30 that could not be used");
+  }
+}
