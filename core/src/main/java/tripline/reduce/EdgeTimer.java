@@ -28,10 +28,20 @@ final class EdgeTimer {
   private final double scanNs;
   private final int turnBack;
 
-  private long centreNs;
+  /**
+   * An edge is timed right only if all its flicker lies within the stretch: so many standard
+   * deviations of the noise from its ends.
+   */
+  private static final double FLICKER_SIGMAS = 2.5;
+
+  private long instantNs;
+  private FitWindow.Reach reach = FitWindow.Reach.BOTH_SIDES;
+
+  /** Half the most that the stretch may reach, ns. */
+  private long h;
 
   /**
-   * Begin and end of the stretch, from the centre (stamps of a calendar fill a double's digits).
+   * Begin and end of the stretch, from the instant (stamps of a calendar fill a double's digits).
    */
   private long fromNs;
 
@@ -59,23 +69,35 @@ final class EdgeTimer {
   }
 
   /** Finds the one-way stretch about an instant, at most {@code halfWidthS} to either side. */
-  void read(long centre, double halfWidthS) {
-    centreNs = centre;
-    long h = (long) (halfWidthS * 1e9);
-    long middle = Math.min(ring.firstEndingAtOrAfter(centre), ring.end() - 1);
+  void read(long instant, double halfWidthS) {
+    read(instant, FitWindow.Reach.BOTH_SIDES, halfWidthS);
+  }
+
+  /**
+   * Finds the one-way stretch about an instant, or on one side of it.
+   *
+   * @param halfWidthS half the most it may reach
+   */
+  void read(long instant, FitWindow.Reach to, double halfWidthS) {
+    instantNs = instant;
+    reach = to;
+    h = (long) (halfWidthS * 1e9);
+    long earliest = -h - (long) (reach.tau * h);
+    long latest = h - (long) (reach.tau * h);
+    long middle = Math.min(ring.firstEndingAtOrAfter(instant), ring.end() - 1);
     first = middle;
-    while (first > ring.oldest() && ring.to(first - 1) >= centre - h) {
+    while (first > ring.oldest() && ring.to(first - 1) >= instant + earliest) {
       first--;
     }
     last = middle;
-    while (last + 1 < ring.end() && ring.from(last + 1) <= centre + h) {
+    while (last + 1 < ring.end() && ring.from(last + 1) <= instant + latest) {
       last++;
     }
     long net = level(last);
     sign = net >= 0 ? 1 : -1;
     trim(middle);
-    fromNs = Math.max(-h, ring.from(first) - centre);
-    toNs = Math.min(h, ring.to(last) - centre);
+    fromNs = Math.max(earliest, ring.from(first) - instant);
+    toNs = Math.min(latest, ring.to(last) - instant);
     tally();
   }
 
@@ -106,7 +128,7 @@ final class EdgeTimer {
   }
 
   private double boundaryAfter(long run) {
-    return run == last ? toNs : (ring.to(run) - centreNs + (ring.from(run + 1) - centreNs)) / 2.0;
+    return run == last ? toNs : (ring.to(run) - instantNs + (ring.from(run + 1) - instantNs)) / 2.0;
   }
 
   /** Sums the time spent on each count. */
@@ -152,32 +174,40 @@ final class EdgeTimer {
     return Math.min(before, after);
   }
 
+  /** The side with by far the more edges, where the other is that of a stop or a start. */
+  FitWindow.Reach movingSide() {
+    return Kink.movingSide(before, after);
+  }
+
   /** The window of the stretch last read. */
-  FitWindow window(double halfWidthS) {
+  FitWindow window() {
     double base = ring.value(first) + lowest * quantum;
-    FitWindow window = new FitWindow(FitWindow.Kind.COUNT_EDGES, halfWidthS, base);
+    FitWindow window = new FitWindow(FitWindow.Kind.COUNT_EDGES, reach, h * 1e-9, base);
     window.nearest = ring.value(nearest());
-    double h = halfWidthS * 1e9;
     double speed =
         edges() < 2 ? 0 : edges() * quantum / Math.max(scanNs, (double) (toNs - fromNs)) * 1e9;
     double noise = flicker(speed);
     double step = speed * scanNs * 1e-9;
     double least = 1e-8 * quantum * quantum;
     double variance = Math.max(step * step / 12 + FLICKER * step * noise, least);
+    double cutOff = speed > 0 ? FLICKER_SIGMAS * noise / speed * 1e9 : 0;
     double at = fromNs;
     for (int k = 0; k < edges(); k++) {
       at += spent[index(k)];
+      if (at - fromNs < cutOff || toNs - at < cutOff) {
+        continue;
+      }
       double reading = base + (index(k) + 0.5 * sign) * quantum;
-      window.add(at / h, reading, 1 / variance);
+      window.add(at / h + reach.tau, reading, 1 / variance);
     }
-    addDwells(window, base, h);
+    addDwells(window, base);
     return window;
   }
 
   private long nearest() {
-    long run = Math.min(ring.firstEndingAtOrAfter(centreNs), ring.end() - 1);
+    long run = Math.min(ring.firstEndingAtOrAfter(instantNs), ring.end() - 1);
     boolean earlier =
-        run > ring.oldest() && centreNs - ring.to(run - 1) < ring.from(run) - centreNs;
+        run > ring.oldest() && instantNs - ring.to(run - 1) < ring.from(run) - instantNs;
     return earlier ? run - 1 : run;
   }
 
@@ -200,7 +230,7 @@ final class EdgeTimer {
     return edges() < 1 ? 0 : wrong / edges() * 1e-9 * speed / WRONG_SIDE;
   }
 
-  private void addDwells(FitWindow window, double base, double h) {
+  private void addDwells(FitWindow window, double base) {
     double usual = edges() < 1 ? Double.POSITIVE_INFINITY : (double) (toNs - fromNs) / spent.length;
     double at = fromNs;
     for (int k = 0; k < spent.length; k++) {
@@ -211,7 +241,7 @@ final class EdgeTimer {
             (int) Math.max(1, Math.min(MOST_DWELL_POINTS, dwell / (DWELL_SPACING_S * 1e9)));
         for (int i = 0; i < points; i++) {
           double t = at + dwell * (i + 0.5) / points;
-          window.add(t / h, base + index(k) * quantum, 12 / (quantum * quantum));
+          window.add(t / h + reach.tau, base + index(k) * quantum, 12 / (quantum * quantum));
         }
       }
       at += dwell;

@@ -15,7 +15,22 @@ final class FitWindow {
     COUNT_EDGES
   }
 
+  /** Which readings a window takes, and so where in it the instant lies. */
+  enum Reach {
+    BOTH_SIDES(0),
+    BEFORE(1),
+    AFTER(-1);
+
+    /** The instant, in half-widths from the middle of the window. */
+    final double tau;
+
+    Reach(double tau) {
+      this.tau = tau;
+    }
+  }
+
   final Kind kind;
+  final Reach reach;
   final double halfWidthS;
   final double origin;
 
@@ -33,7 +48,7 @@ final class FitWindow {
   /** Readings or count edges they stand for. */
   double observations;
 
-  /** The one reading nearest to the centre: what is left where nothing can be fitted. */
+  /** The one reading nearest to the instant: what is left where nothing can be fitted. */
   double nearest = Double.NaN;
 
   private double nearestTau = Double.POSITIVE_INFINITY;
@@ -41,8 +56,9 @@ final class FitWindow {
   /**
    * @param origin reading subtracted from all others, so that large counts lose no digits
    */
-  FitWindow(Kind kind, double halfWidthS, double origin) {
+  FitWindow(Kind kind, Reach reach, double halfWidthS, double origin) {
     this.kind = kind;
+    this.reach = reach;
     this.halfWidthS = halfWidthS;
     this.origin = origin;
     for (int i = 0; i < TERMS; i++) {
@@ -53,7 +69,7 @@ final class FitWindow {
   /**
    * Adds an observation.
    *
-   * @param tau time from the centre in half-widths, -1..1
+   * @param tau time from the middle in half-widths, -1..1
    * @param reading reading
    * @param weight inverse variance
    */
@@ -98,10 +114,11 @@ final class FitWindow {
     yy += weight * y * y;
   }
 
-  /** A single reading passes by: keeps the one nearest to the centre. */
+  /** A single reading passes by: keeps the one nearest to the instant. */
   void near(double tau, double reading) {
-    if (Math.abs(tau) < nearestTau) {
-      nearestTau = Math.abs(tau);
+    double off = Math.abs(tau - reach.tau);
+    if (off < nearestTau) {
+      nearestTau = off;
       nearest = reading;
     }
   }

@@ -23,6 +23,11 @@ final class PathPrior {
   /** Prior share of the straight line. */
   private static final double STRAIGHT_SHARE = 0.25;
 
+  /**
+   * Coefficients whose variance is known: those of a fit, and beyond them what a fit leaves out.
+   */
+  static final int TERMS = FitWindow.TERMS + 8;
+
   private static final int STEPS = 8;
 
   private PathPrior() {}
@@ -34,7 +39,7 @@ final class PathPrior {
    * @param halfWidthS half-width of the window, s
    */
   static double[][] table(double halfWidthS) {
-    double[][] table = new double[CANDIDATES][FitWindow.TERMS];
+    double[][] table = new double[CANDIDATES][TERMS];
     for (int c = 1; c < CANDIDATES; c++) {
       variances(c, halfWidthS, table[c]);
     }
@@ -58,13 +63,13 @@ final class PathPrior {
   static void variances(int candidate, double halfWidthS, double[] variance) {
     double ripple = RIPPLE[(candidate - 1) / FREQUENCY_HZ.length];
     double top = FREQUENCY_HZ[(candidate - 1) % FREQUENCY_HZ.length];
-    double[] j = new double[FitWindow.TERMS];
+    double[] j = new double[TERMS];
     java.util.Arrays.fill(variance, 0);
     for (int s = 0; s < STEPS; s++) {
       double w = 2 * Math.PI * top * (0.25 + 0.75 * (s + 0.5) / STEPS);
       double amplitude = ripple / w * Math.sqrt(2);
       sphericalBessel(w * halfWidthS, j);
-      for (int k = 2; k < FitWindow.TERMS; k++) {
+      for (int k = 2; k < TERMS; k++) {
         double c = amplitude * (2 * k + 1) * j[k];
         variance[k] += c * c / 2 / STEPS;
       }
@@ -76,7 +81,7 @@ final class PathPrior {
    * Stegun 10.1.19, 10.5).
    */
   static void sphericalBessel(double x, double[] j) {
-    int start = 2 * FitWindow.TERMS + (int) (2 * x) + 10;
+    int start = 2 * TERMS + (int) (2 * x) + 10;
     double above = 0;
     double here = 1e-280;
     for (int k = start; k >= 0; k--) {

@@ -1,6 +1,5 @@
 package tripline.reduce;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
@@ -34,10 +33,6 @@ final class PlaceSolver {
   private static final double RIPPLED_EXCESS = 0.15;
 
   private static final int ENOUGH_FREEDOM = 8;
-  private static final double MISFIT_SIGMAS = 2;
-
-  /** Disagreement with a narrower window, in its standard deviations, that discards a wider one. */
-  private static final double AGREE_SIGMAS = 3;
 
   /**
    * The same where a window had to be narrowed: what bends there is followed less well (same
@@ -77,7 +72,7 @@ final class PlaceSolver {
     int n = spots.size();
     @Nullable WindowFit[] fits = new WindowFit[n];
     for (int i = 0; i < n; i++) {
-      fits[i] = choose(spots.get(i));
+      fits[i] = WindowChoice.of(spots.get(i).windows(), window -> fit(window, noise));
     }
     double[] jointReadings = new double[PathPrior.CANDIDATES];
     double[] jointEdges = new double[PathPrior.CANDIDATES];
@@ -116,7 +111,7 @@ final class PlaceSolver {
         continue;
       }
       WindowFit fit = fit(spot.windows().get(0), start);
-      WindowFit.Misfit left = fit.misfit(best(fit));
+      WindowFit.Misfit left = fit.misfit(fit.best());
       if (left.freedom() >= ENOUGH_FREEDOM) {
         variances[count++] = start * start * left.residual() / left.freedom();
       }
@@ -124,30 +119,33 @@ final class PlaceSolver {
     if (count == 0) {
       return start;
     }
-    Arrays.sort(variances, 0, count);
-    double median =
-        count % 2 == 1
-            ? variances[count / 2]
-            : (variances[count / 2 - 1] + variances[count / 2]) / 2;
-    return least(Math.sqrt(median));
+    return least(Math.sqrt(median(variances, count)));
   }
 
   /**
    * How much worse count edges scatter than their scan and flicker explain (an uneven scale, unseen
-   * noise), at least 1.
+   * noise), at least 1. The median, for one window may hold a kink.
    */
   private double fittedEdgeScale(List<Spot> spots) {
-    double residual = 0;
+    double[] squares = new double[spots.size()];
     double freedom = 0;
+    int count = 0;
     for (Spot spot : spots) {
       if (!spot.windows().isEmpty() && spot.windows().get(0).kind == FitWindow.Kind.COUNT_EDGES) {
         WindowFit fit = fit(spot.windows().get(0), noise);
-        WindowFit.Misfit left = fit.misfit(best(fit));
-        residual += left.residual();
-        freedom += Math.max(0, left.freedom());
+        WindowFit.Misfit left = fit.misfit(fit.best());
+        if (left.freedom() > 1) {
+          squares[count++] = left.residual() / left.freedom();
+          freedom += left.freedom();
+        }
       }
     }
-    return freedom < ENOUGH_FREEDOM ? 1 : Math.sqrt(Math.max(1, residual / freedom));
+    return freedom < ENOUGH_FREEDOM ? 1 : Math.sqrt(Math.max(1, median(squares, count)));
+  }
+
+  private static double median(double[] values, int count) {
+    Arrays.sort(values, 0, count);
+    return count % 2 == 1 ? values[count / 2] : (values[count / 2 - 1] + values[count / 2]) / 2;
   }
 
   private WindowFit fit(FitWindow window, double s) {
@@ -156,66 +154,6 @@ final class PlaceSolver {
     double[][] table = priors.computeIfAbsent(window.halfWidthS, PathPrior::table);
     return new WindowFit(
         window, table, unit, Math.max(Math.abs(window.meanSpeed()), slowest / window.halfWidthS));
-  }
-
-  private static int best(WindowFit fit) {
-    int best = 0;
-    for (int c = 1; c < PathPrior.CANDIDATES; c++) {
-      if (fit.logEvidence[c] + PathPrior.logShare(c)
-          > fit.logEvidence[best] + PathPrior.logShare(best)) {
-        best = c;
-      }
-    }
-    return best;
-  }
-
-  /**
-   * The widest window that the candidates can follow and that agrees with every narrower one
-   * (Lepski's choice of a bandwidth): a kink near the centre, as where a change itself stops the
-   * motor, shows in the position long before it shows in the residuals. Null where there is nothing
-   * to fit.
-   */
-  private @Nullable WindowFit choose(Spot spot) {
-    List<WindowFit> fits = new ArrayList<>(spot.windows().size());
-    for (FitWindow window : spot.windows()) {
-      if (window.points > FitWindow.TERMS || (fits.isEmpty() && window.points >= 2)) {
-        fits.add(fit(window, noise));
-      }
-    }
-    for (int i = 0; i < fits.size(); i++) {
-      if (!misfit(fits.get(i)) && agrees(fits, i)) {
-        return fits.get(i);
-      }
-    }
-    return fits.isEmpty() ? null : fits.get(fits.size() - 1);
-  }
-
-  private static boolean agrees(List<WindowFit> fits, int wide) {
-    WindowFit fit = fits.get(wide);
-    double value = fit.value[best(fit)];
-    for (int j = wide + 1; j < fits.size(); j++) {
-      WindowFit narrow = fits.get(j);
-      int best = best(narrow);
-      if (Math.abs(narrow.value[best] - value) > AGREE_SIGMAS * Math.sqrt(narrow.variance[best])) {
-        return false;
-      }
-    }
-    return true;
-  }
-
-  private static boolean misfit(WindowFit fit) {
-    return excess(fit) > 1;
-  }
-
-  /**
-   * How much more the best candidate leaves than noise explains, in variances; 1 where it is not
-   * beyond doubt.
-   */
-  private static double excess(WindowFit fit) {
-    WindowFit.Misfit left = fit.misfit(best(fit));
-    double freedom = Math.max(1, left.freedom());
-    boolean beyond = left.residual() > freedom + MISFIT_SIGMAS * Math.sqrt(2 * freedom);
-    return beyond ? left.residual() / freedom : 1;
   }
 
   private Place fallback(Spot spot) {
@@ -243,7 +181,7 @@ final class PlaceSolver {
       variance += weight[c] * (fit.variance[c] + off * off);
       speedVariance += weight[c] * (fit.speedVariance[c] + speedOff * speedOff);
     }
-    double u = Math.sqrt(variance * excess(fit) * (1 + unmodelled(fit, weight[0])));
+    double u = Math.sqrt(variance * fit.excess() * (1 + unmodelled(fit, weight[0])));
     double fitted = value + fit.window.origin;
     if (fit.window.kind == FitWindow.Kind.COUNT_EDGES && offCount(fitted, u, fit.window.nearest)) {
       return new Place(
@@ -284,7 +222,9 @@ final class PlaceSolver {
 
   /** Share of the variance that the candidates leave out. */
   private static double unmodelled(WindowFit fit, double straight) {
-    boolean narrowed = fit.window.halfWidthS < WindowCutter.HALF_WIDTHS_S[0];
+    boolean narrowed =
+        fit.window.reach == FitWindow.Reach.BOTH_SIDES
+            && fit.window.halfWidthS < WindowCutter.HALF_WIDTHS_S[0];
     return narrowed ? NARROWED_EXCESS : RIPPLED_EXCESS * (1 - straight);
   }
 

@@ -56,20 +56,29 @@ final class WindowCutter {
     if (quantum > 0 && gauge.noise() < quantum && coarse(centreNs, quantum)) {
       return edges(centreNs, quantum);
     }
-    List<FitWindow> windows = new ArrayList<>(HALF_WIDTHS_S.length);
+    List<FitWindow> windows = new ArrayList<>(HALF_WIDTHS_S.length + 1);
     for (double halfWidthS : HALF_WIDTHS_S) {
       windows.add(readings(centreNs, halfWidthS));
+    }
+    FitWindow.Reach moving = Kink.movingSide(windows.get(0));
+    if (moving != FitWindow.Reach.BOTH_SIDES) {
+      windows.add(readings(centreNs, moving, HALF_WIDTHS_S[0] / 2));
     }
     return windows;
   }
 
-  private FitWindow readings(long centreNs, double halfWidthS) {
+  private FitWindow readings(long instantNs, double halfWidthS) {
+    return readings(instantNs, FitWindow.Reach.BOTH_SIDES, halfWidthS);
+  }
+
+  private FitWindow readings(long instantNs, FitWindow.Reach reach, double halfWidthS) {
     long h = (long) (halfWidthS * 1e9);
+    long centreNs = instantNs - (long) (reach.tau * h);
     long from = centreNs - h;
     long to = centreNs + h;
     long run = ring.firstEndingAtOrAfter(from);
     double origin = run < ring.end() ? ring.value(run) : 0;
-    FitWindow window = new FitWindow(FitWindow.Kind.READINGS, halfWidthS, origin);
+    FitWindow window = new FitWindow(FitWindow.Kind.READINGS, reach, halfWidthS, origin);
     int most = Math.max(LEAST_SLICES, (int) (SLICES_PER_S * 2 * halfWidthS));
     boolean many = readings(from, to) / READINGS_A_SLICE >= most;
     Slices slices = new Slices(window, most);
@@ -182,8 +191,14 @@ final class WindowCutter {
       }
       i++;
     }
-    FitWindow wide = timer.window(EDGE_HALF_WIDTHS_S[i]);
+    FitWindow wide = timer.window();
+    FitWindow.Reach moving = timer.movingSide();
     timer.read(centreNs, EDGE_HALF_WIDTHS_S[i] / 2);
-    return List.of(wide, timer.window(EDGE_HALF_WIDTHS_S[i] / 2));
+    FitWindow narrow = timer.window();
+    if (moving == FitWindow.Reach.BOTH_SIDES) {
+      return List.of(wide, narrow);
+    }
+    timer.read(centreNs, moving, EDGE_HALF_WIDTHS_S[i] / 2);
+    return List.of(wide, narrow, timer.window());
   }
 }

@@ -2,10 +2,11 @@ package tripline.reduce;
 
 /**
  * Fits of one {@link FitWindow} under every candidate of {@link PathPrior}: evidence, position and
- * speed at the centre with their variances.
+ * speed at the instant with their variances.
  */
 final class WindowFit {
   private static final int N = FitWindow.TERMS;
+  private static final double MISFIT_SIGMAS = 2;
 
   final FitWindow window;
   final double[] logEvidence = new double[PathPrior.CANDIDATES];
@@ -14,16 +15,13 @@ final class WindowFit {
   final double[] speed = new double[PathPrior.CANDIDATES];
   final double[] speedVariance = new double[PathPrior.CANDIDATES];
   private final double[][] priors;
+
+  /** The polynomials at the instant, those beyond a fit's included. */
+  private final double[] at = new double[PathPrior.TERMS];
+
+  private final double[] slopeAt = new double[PathPrior.TERMS];
   private final double noise;
   private final double scale;
-
-  private static final double[] AT = new double[N];
-  private static final double[] SLOPE = new double[N];
-
-  static {
-    Legendre.values(0, AT, N);
-    Legendre.slopes(AT, SLOPE, N);
-  }
 
   /**
    * Fits every candidate.
@@ -42,6 +40,8 @@ final class WindowFit {
     this.priors = priors;
     this.noise = noise;
     this.scale = scale;
+    Legendre.values(window.reach.tau, at, PathPrior.TERMS);
+    Legendre.slopes(at, slopeAt, PathPrior.TERMS);
     double[][] l = new double[N][N];
     double[] m = new double[N];
     double[] q = new double[N];
@@ -63,6 +63,33 @@ final class WindowFit {
    * @param freedom observations less the coefficients that they, not the prior, decide
    */
   record Misfit(double residual, double freedom) {}
+
+  /** The candidate of most evidence. */
+  int best() {
+    int best = 0;
+    for (int c = 1; c < PathPrior.CANDIDATES; c++) {
+      if (logEvidence[c] + PathPrior.logShare(c) > logEvidence[best] + PathPrior.logShare(best)) {
+        best = c;
+      }
+    }
+    return best;
+  }
+
+  /** Whether even the best candidate leaves more than noise explains. */
+  boolean misfits() {
+    return excess() > 1;
+  }
+
+  /**
+   * How much more the best candidate leaves than noise explains, in variances; 1 where it is not
+   * beyond doubt.
+   */
+  double excess() {
+    Misfit left = misfit(best());
+    double freedom = Math.max(1, left.freedom());
+    boolean beyond = left.residual() > freedom + MISFIT_SIGMAS * Math.sqrt(2 * freedom);
+    return beyond ? left.residual() / freedom : 1;
+  }
 
   /** Solves a candidate once more and looks at what it leaves. */
   Misfit misfit(int candidate) {
@@ -119,11 +146,20 @@ final class WindowFit {
                 - misfit
                 - window.observations * Math.log(s2)
                 + window.logWeights);
-    value[c] = dot(AT, m, n) + window.origin;
-    speed[c] = dot(SLOPE, m, n) / window.halfWidthS;
-    variance[c] = quadratic(l, AT, q, n);
-    speedVariance[c] = quadratic(l, SLOPE, q, n) / (window.halfWidthS * window.halfWidthS);
+    value[c] = dot(at, m, n) + window.origin;
+    speed[c] = dot(slopeAt, m, n) / window.halfWidthS;
+    variance[c] = quadratic(l, at, q, n) + (c == 0 ? 0 : leftOut(prior, at) * scale2);
+    speedVariance[c] = quadratic(l, slopeAt, q, n) / (window.halfWidthS * window.halfWidthS);
     return true;
+  }
+
+  /** Variance of what the candidate holds beyond the polynomials of a fit, for unit speed. */
+  private static double leftOut(double[] prior, double[] at) {
+    double sum = 0;
+    for (int k = N; k < PathPrior.TERMS; k++) {
+      sum += prior[k] * at[k] * at[k];
+    }
+    return sum;
   }
 
   /** How many of the coefficients the prior, not the data, decides. */

@@ -12,6 +12,7 @@ import tripline.develop.Explanation;
 import tripline.job.JobSheet;
 import tripline.reduce.Reduction;
 import tripline.reduce.ReductionSettings;
+import tripline.reduce.Trace;
 import tripline.result.Result;
 import tripline.sample.ContactState;
 import tripline.sample.Mark;
@@ -48,16 +49,20 @@ final class Answer {
       JobSheet sheet, List<Recording> recordings, UnaryOperator<SampleSink> spoilt) {
     List<RecordingTrace> traces = new ArrayList<>();
     for (Recording recording : recordings) {
-      Reduction reduction = new Reduction(settings(sheet));
+      Stretches stretches = new Stretches(() -> new Reduction(settings(sheet)));
       List<String> columns = recording.actuator().plan().channels();
-      recording.play(new Rewired(spoilt.apply(reduction), sheet, columns));
-      traces.add(
-          new RecordingTrace(
-              recording.file(),
-              "",
-              recording.drive(),
-              recording.zero().equals("kept") ? RecordingTrace.Zero.KEPT : RecordingTrace.Zero.LOST,
-              reduction.finish()));
+      recording.play(new Rewired(spoilt.apply(stretches), sheet, columns));
+      boolean kept = recording.zero().equals("kept");
+      for (Trace trace : stretches.finish()) {
+        traces.add(
+            new RecordingTrace(
+                recording.file(),
+                "",
+                recording.drive(),
+                kept ? RecordingTrace.Zero.KEPT : RecordingTrace.Zero.LOST,
+                trace));
+        kept = true;
+      }
     }
     return Explanation.of(traces, sheet, Optional.empty());
   }

@@ -45,7 +45,8 @@ final class Faults {
         new Fault("position-gap", Faults::gap),
         new Fault("position-frozen", Faults::frozen),
         new Fault("position-slip", Faults::slip),
-        new Fault("time-repeated", Faults::repeated));
+        new Fault("time-repeated", Faults::repeated),
+        new Fault("time-backwards", Faults::steppedBack));
   }
 
   static Specimen healthy(Setup s) {
@@ -327,6 +328,13 @@ final class Faults {
 
   private static Specimen repeated(Setup s) {
     s.logger = l -> l.withLosses(0, 0.001, Double.NaN, 0);
+    return Specimen.of(s.byHand(s.site()), 1);
+  }
+
+  private static Specimen steppedBack(Setup s) {
+    double at = s.rng.uniform(8, 30);
+    double by = Math.exp(s.rng.uniform(Math.log(2 * s.scanS()), Math.log(3600)));
+    s.logger = l -> l.withStepBack(at, by);
     return Specimen.of(s.byHand(s.site()), 1);
   }
 }

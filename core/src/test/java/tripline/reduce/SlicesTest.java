@@ -20,8 +20,10 @@ class SlicesTest {
   private static Both fits(long seed, int readings) {
     Rng rng = new Rng(seed);
     double phase = rng.uniform(0, 6);
-    FitWindow single = new FitWindow(FitWindow.Kind.READINGS, HALF_WIDTH_S, 3);
-    FitWindow sliced = new FitWindow(FitWindow.Kind.READINGS, HALF_WIDTH_S, 3);
+    FitWindow single =
+        new FitWindow(FitWindow.Kind.READINGS, FitWindow.Reach.BOTH_SIDES, HALF_WIDTH_S, 3);
+    FitWindow sliced =
+        new FitWindow(FitWindow.Kind.READINGS, FitWindow.Reach.BOTH_SIDES, HALF_WIDTH_S, 3);
     Slices slices = new Slices(sliced, 48);
     for (int k = 0; k < readings; k++) {
       double tau = -1 + (2 * k + rng.uniform()) / readings;

@@ -52,6 +52,24 @@ class AccuracyTest {
     assertThat(all.coverage()).isBetween(0.91, 0.99);
   }
 
+  /** Readings that flicker between two counts: every edge timed, none at the window's ends. */
+  @Test
+  void flickeringCountsAreStraightWhereTheMotionIs() {
+    ChangeStudy study =
+        new ChangeStudy(
+            AccuracyStudy::reduction,
+            LoggerPlan.Inputs.LATCHED,
+            new Cell.Motion[] {Cell.Motion.STRAIGHT},
+            new double[] {5000},
+            new double[] {0.01},
+            new double[] {1 / 24.0});
+    ChangeScore all = new ChangeScore();
+    study.run(1, 8).values().forEach(s -> all.merge(s.changes));
+    // By what an edge is worth: variance v dt s / sqrt(pi) each, some 14 of them in a window.
+    assertThat(all.rms()).isLessThan(0.0003);
+    assertThat(all.coverage()).isBetween(0.90, 0.985);
+  }
+
   @Test
   void backoffsKeepTheirWordAndLimitsAreNotAccepted() {
     ChangeStudy study =
