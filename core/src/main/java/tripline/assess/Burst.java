@@ -1,7 +1,6 @@
 package tripline.assess;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import tripline.develop.Trip;
 
@@ -19,7 +18,7 @@ record Burst(List<Trip> trips) {
   /** Bursts of one channel within one recording. */
   static List<Burst> of(List<Trip> trips) {
     List<Trip> sorted = new ArrayList<>(trips);
-    sorted.sort(Comparator.comparingDouble(Trip::timeS));
+    sorted.sort((a, b) -> Double.compare(a.timeS(), b.timeS()));
     List<Burst> bursts = new ArrayList<>();
     List<Trip> open = new ArrayList<>();
     for (Trip trip : sorted) {

@@ -1,6 +1,5 @@
 package tripline.assess;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -105,8 +104,10 @@ public record EndJudgement(
         powered.stream()
             .filter(s -> margin(end, setting, stop, s).isPresent())
             .min(
-                Comparator.comparingDouble(
-                    s -> margin(end, setting, stop, s).orElseThrow().value()));
+                (a, b) ->
+                    Double.compare(
+                        margin(end, setting, stop, a).orElseThrow().value(),
+                        margin(end, setting, stop, b).orElseThrow().value()));
     return least.isPresent() || powered.isEmpty()
         ? least
         : Optional.of(powered.get(powered.size() - 1));

@@ -1,7 +1,6 @@
 package tripline.assess;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -83,13 +82,18 @@ final class Judge {
   private CamJudgement cam(TripTarget target) {
     List<ContactSeen> mine =
         contacts.stream().filter(c -> c.contact().cam().equals(target.cam())).toList();
-    Comparator<ContactSeen> limitFirst =
-        Comparator.comparing(c -> c.contact().role().limitOf().isEmpty());
     Optional<ContactSeen> reference =
         mine.stream()
             .filter(c -> c.track(target.edge()).filter(t -> !t.crossings().isEmpty()).isPresent())
-            .min(limitFirst.thenComparing(ContactSeen::index));
+            .min(Judge::limitFirst);
     return CamJudgement.of(target, reference, silent(mine), trust);
+  }
+
+  private static int limitFirst(ContactSeen a, ContactSeen b) {
+    int other =
+        Boolean.compare(
+            a.contact().role().limitOf().isEmpty(), b.contact().role().limitOf().isEmpty());
+    return other != 0 ? other : Integer.compare(a.index(), b.index());
   }
 
   private List<Stroke> silent(List<ContactSeen> mine) {

@@ -1,7 +1,6 @@
 package tripline.finding;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import tripline.assess.Assessment;
 import tripline.job.Contact;
@@ -49,8 +48,13 @@ public final class Findings {
     List<Finding> seen = new ArrayList<>();
     LOOKS.forEach(look -> look.look(assessment, f -> seen.add(weighed(f, assessment.sheet()))));
     List<Finding> left = new ArrayList<>(Explanations.unexplained(seen));
-    left.sort(Comparator.comparing(Finding::severity).thenComparing(Finding::code));
+    left.sort(Findings::worstFirst);
     return List.copyOf(left);
+  }
+
+  private static int worstFirst(Finding a, Finding b) {
+    int severity = a.severity().compareTo(b.severity());
+    return severity != 0 ? severity : a.code().compareTo(b.code());
   }
 
   /** A fault that is about spares alone is a note: they are fitted, not wired. */

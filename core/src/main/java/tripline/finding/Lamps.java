@@ -65,7 +65,7 @@ final class Lamps {
     return assessment.development().trips().stream()
         .filter(t -> t.recording() == stroke.recording() && channels.contains(t.channel()))
         .filter(t -> t.timeS() > stroke.startS() && t.timeS() < stroke.endS())
-        .sorted(java.util.Comparator.comparingDouble(Trip::timeS))
+        .sorted((a, b) -> Double.compare(a.timeS(), b.timeS()))
         .toList();
   }
 }

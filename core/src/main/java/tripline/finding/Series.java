@@ -1,10 +1,8 @@
 package tripline.finding;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import tripline.assess.Assessment;
 import tripline.assess.CamJudgement;
 import tripline.assess.Crossing;
@@ -24,26 +22,27 @@ record Series(CamJudgement cam, Direction direction, List<Crossing> crossings) {
   /** Every trip point in every direction that was exercised. */
   static List<Series> all(Assessment assessment) {
     List<Series> all = new ArrayList<>();
-    for (CamJudgement cam : assessment.judged().cams()) {
-      Optional<Track> track = cam.reference().flatMap(r -> r.track(cam.target().edge()));
-      for (Direction direction : Direction.values()) {
-        List<Crossing> crossings = track.map(t -> t.toward(direction)).orElse(List.of());
-        if (!crossings.isEmpty()) {
-          all.add(new Series(cam, direction, crossings));
-        }
-      }
-    }
+    byTrip(assessment).forEach(all::addAll);
     return all;
   }
 
   /** The same, those of one trip point together. */
   static List<List<Series>> byTrip(Assessment assessment) {
-    return List.copyOf(
-        all(assessment).stream()
-            .collect(
-                Collectors.groupingBy(
-                    s -> s.cam().target(), LinkedHashMap::new, Collectors.toList()))
-            .values());
+    List<List<Series>> trips = new ArrayList<>();
+    for (CamJudgement cam : assessment.judged().cams()) {
+      Optional<Track> track = cam.reference().flatMap(r -> r.track(cam.target().edge()));
+      List<Series> trip = new ArrayList<>();
+      for (Direction direction : Direction.values()) {
+        List<Crossing> crossings = track.map(t -> t.toward(direction)).orElse(List.of());
+        if (!crossings.isEmpty()) {
+          trip.add(new Series(cam, direction, crossings));
+        }
+      }
+      if (!trip.isEmpty()) {
+        trips.add(trip);
+      }
+    }
+    return trips;
   }
 
   double[] values() {

@@ -1,6 +1,5 @@
 package tripline.finding;
 
-import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import tripline.assess.Amounts;
@@ -29,7 +28,7 @@ final class StrokeTimeOff implements Look {
         assessment.development().strokes().stream()
             .filter(s -> s.setting() == assessment.judged().number() && whole(s))
             .filter(s -> Math.abs(time(s) - want) > most + GUARD * u(assessment, s))
-            .sorted(Comparator.comparingDouble(s -> -Math.abs(time(s) - want)))
+            .sorted((a, b) -> Double.compare(-Math.abs(time(a) - want), -Math.abs(time(b) - want)))
             .toList();
     if (!off.isEmpty()) {
       sink.onFinding(finding(off, want, most));

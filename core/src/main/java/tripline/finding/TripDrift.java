@@ -1,7 +1,6 @@
 package tripline.finding;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -45,12 +44,15 @@ final class TripDrift implements Look {
     worst.values().forEach(m -> sink.onFinding(finding(m)));
   }
 
+  private static int inOrder(Crossing a, Crossing b) {
+    int recording = Integer.compare(a.trip().recording(), b.trip().recording());
+    return recording != 0 ? recording : Double.compare(a.trip().timeS(), b.trip().timeS());
+  }
+
   private static Moved moved(List<Series> trip) {
     List<Crossing> crossings = new ArrayList<>();
     trip.forEach(s -> crossings.addAll(s.crossings()));
-    crossings.sort(
-        Comparator.comparingInt((Crossing c) -> c.trip().recording())
-            .thenComparingDouble(c -> c.trip().timeS()));
+    crossings.sort(TripDrift::inOrder);
     List<Stroke> strokes = crossings.stream().map(Crossing::stroke).distinct().toList();
     int n = crossings.size();
     int[] order = new int[n];

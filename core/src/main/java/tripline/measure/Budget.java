@@ -1,7 +1,6 @@
 package tripline.measure;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -18,12 +17,6 @@ import java.util.TreeMap;
 final class Budget {
   static final int MOST_RECTANGLES = 6;
 
-  private static final Comparator<Part> ORDER =
-      Comparator.comparing(Part::name)
-          .thenComparing(Part::sharing)
-          .thenComparing(Part::shape)
-          .thenComparing(Comparator.comparingDouble(Part::u).reversed());
-
   private Budget() {}
 
   static List<Part> canonical(List<Part> parts) {
@@ -34,25 +27,41 @@ final class Budget {
       if (part.sharing() == Sharing.COMMON) {
         common.merge(part.name(), part, Budget::addCommon);
       } else if (part.shape() == Shape.NORMAL) {
-        normalVariances.merge(part.name(), part.variance(), Double::sum);
+        addNormal(normalVariances, part);
       } else if (part.u() > 0) {
         rectangles.computeIfAbsent(part.name(), name -> new ArrayList<>()).add(part);
       }
     }
     List<Part> result = new ArrayList<>(common.values());
     for (List<Part> sameName : rectangles.values()) {
-      sameName.sort(ORDER);
+      sameName.sort(Budget::inOrder);
       int kept = Math.min(sameName.size(), MOST_RECTANGLES);
       result.addAll(sameName.subList(0, kept));
       for (Part small : sameName.subList(kept, sameName.size())) {
-        normalVariances.merge(small.name(), small.variance(), Double::sum);
+        addNormal(normalVariances, small);
       }
     }
     normalVariances.forEach(
         (name, variance) -> result.add(Part.own(name, Math.sqrt(variance), Shape.NORMAL)));
     result.removeIf(part -> part.u() == 0);
-    result.sort(ORDER);
+    result.sort(Budget::inOrder);
     return List.copyOf(result);
+  }
+
+  /** By name, then by law, the larger first. */
+  private static int inOrder(Part a, Part b) {
+    int order = a.name().compareTo(b.name());
+    if (order == 0) {
+      order = a.sharing().compareTo(b.sharing());
+    }
+    if (order == 0) {
+      order = a.shape().compareTo(b.shape());
+    }
+    return order != 0 ? order : Double.compare(b.u(), a.u());
+  }
+
+  private static void addNormal(Map<String, Double> variances, Part part) {
+    variances.put(part.name(), variances.getOrDefault(part.name(), 0.0) + part.variance());
   }
 
   private static Part addCommon(Part a, Part b) {

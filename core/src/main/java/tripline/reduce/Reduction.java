@@ -1,7 +1,6 @@
 package tripline.reduce;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import tripline.sample.ContactState;
 import tripline.sample.Mark;
@@ -300,7 +299,7 @@ public final class Reduction implements SampleSink {
         losses.add(loss);
       }
     }
-    losses.sort(Comparator.comparingLong(Loss::fromNs));
+    losses.sort((a, b) -> Long.compare(a.fromNs(), b.fromNs()));
     return losses;
   }
 
@@ -312,7 +311,7 @@ public final class Reduction implements SampleSink {
               ReadingFault.Kind.REPEATED_STAMP, firstRepeatNs, firstRepeatNs, repeatedStamps));
     }
     spots.faults(faults);
-    faults.sort(Comparator.comparingLong(ReadingFault::fromNs));
+    faults.sort((a, b) -> Long.compare(a.fromNs(), b.fromNs()));
     return faults;
   }
 

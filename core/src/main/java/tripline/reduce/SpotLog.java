@@ -1,7 +1,6 @@
 package tripline.reduce;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -101,7 +100,7 @@ final class SpotLog {
     for (Happening happening : waiting) {
       all.add(place(happening));
     }
-    all.sort(Comparator.comparingLong(p -> p.happening().atNs()));
+    all.sort((a, b) -> Long.compare(a.happening().atNs(), b.happening().atNs()));
     return all;
   }
 

@@ -1,7 +1,6 @@
 package tripline.travel;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import tripline.job.JobSheet;
 import tripline.reduce.Change;
@@ -28,7 +27,12 @@ final class Adjustments {
     TRAVELLED
   }
 
-  private record Event(long timeNs, Kind kind) {}
+  private record Event(long timeNs, Kind kind) {
+    static int inOrder(Event a, Event b) {
+      int time = Long.compare(a.timeNs, b.timeNs);
+      return time != 0 ? time : a.kind.compareTo(b.kind);
+    }
+  }
 
   private final JobSheet sheet;
   private final SheetChannels channels;
@@ -55,7 +59,7 @@ final class Adjustments {
   }
 
   private void fold(int recording, List<Event> events) {
-    events.sort(Comparator.comparingLong(Event::timeNs).thenComparing(Event::kind));
+    events.sort(Event::inOrder);
     for (Event event : events) {
       if (event.kind() == Kind.ADJUSTED && travelled) {
         found.add(new Adjustment(recording, event.timeNs()));

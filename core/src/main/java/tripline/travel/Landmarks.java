@@ -1,7 +1,6 @@
 package tripline.travel;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -71,7 +70,7 @@ final class Landmarks {
                     place.size()));
           }
         });
-    landmarks.sort(Comparator.comparingInt(Landmark::strokes).reversed());
+    landmarks.sort((a, b) -> Integer.compare(b.strokes(), a.strokes()));
     return landmarks;
   }
 }

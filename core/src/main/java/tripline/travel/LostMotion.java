@@ -1,7 +1,6 @@
 package tripline.travel;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -102,9 +101,12 @@ final class LostMotion {
   private static Optional<Landmark> wayBack(Landmark opening, List<Landmark> all) {
     return all.stream()
         .filter(closing -> closing.isWayBackOf(opening))
-        .filter(c -> Math.abs(opening.turns().value() - c.turns().value()) < MOST_TURNS)
-        .min(
-            Comparator.comparingDouble(c -> Math.abs(opening.turns().value() - c.turns().value())));
+        .filter(c -> apart(opening, c) < MOST_TURNS)
+        .min((a, b) -> Double.compare(apart(opening, a), apart(opening, b)));
+  }
+
+  private static double apart(Landmark a, Landmark b) {
+    return Math.abs(a.turns().value() - b.turns().value());
   }
 
   /**
@@ -126,7 +128,7 @@ final class LostMotion {
 
   private static Estimate smallest(List<Estimate> differences) {
     List<Estimate> sorted =
-        differences.stream().sorted(Comparator.comparingDouble(Estimate::value)).toList();
+        differences.stream().sorted((a, b) -> Double.compare(a.value(), b.value())).toList();
     List<Estimate> alike = new ArrayList<>(List.of(sorted.get(0)));
     Estimate pooled = sorted.get(0);
     for (Estimate next : sorted.subList(1, sorted.size())) {

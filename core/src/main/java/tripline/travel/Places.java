@@ -1,7 +1,6 @@
 package tripline.travel;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import tripline.measure.Estimate;
 
@@ -18,7 +17,7 @@ public final class Places {
    */
   public static List<List<Estimate>> of(List<Estimate> turns) {
     List<Estimate> sorted =
-        turns.stream().sorted(Comparator.comparingDouble(Estimate::value)).toList();
+        turns.stream().sorted((a, b) -> Double.compare(a.value(), b.value())).toList();
     List<List<Estimate>> groups = new ArrayList<>();
     double last = Double.NEGATIVE_INFINITY;
     for (Estimate estimate : sorted) {
@@ -28,7 +27,7 @@ public final class Places {
       groups.get(groups.size() - 1).add(estimate);
       last = estimate.value();
     }
-    groups.sort(Comparator.comparingInt((List<Estimate> group) -> group.size()).reversed());
+    groups.sort((a, b) -> Integer.compare(b.size(), a.size()));
     return groups;
   }
 }

@@ -1,7 +1,6 @@
 package tripline.travel;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -57,7 +56,8 @@ public final class TravelFit {
 
   /** Both bound it from above. */
   private static Optional<Estimate> least(Optional<Estimate> a, Optional<Estimate> b) {
-    return Stream.concat(a.stream(), b.stream()).min(Comparator.comparingDouble(Estimate::value));
+    return Stream.concat(a.stream(), b.stream())
+        .min((p, q) -> Double.compare(p.value(), q.value()));
   }
 
   private TravelMap map() {

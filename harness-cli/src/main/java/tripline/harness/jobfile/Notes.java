@@ -1,7 +1,6 @@
 package tripline.harness.jobfile;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
@@ -11,7 +10,12 @@ import tripline.job.SheetRemark.Severity;
 
 /** Everything noticed while a sheet is read, and which paths could not be read. */
 final class Notes {
-  private record Note(Kind kind, Place place, String message) {}
+  private record Note(Kind kind, Place place, String message) {
+    static int inOrder(Note a, Note b) {
+      int place = a.place.compareTo(b.place);
+      return place != 0 ? place : a.message.compareTo(b.message);
+    }
+  }
 
   private enum Kind {
     ERROR,
@@ -72,7 +76,7 @@ final class Notes {
   private List<SheetNote> of(Set<Kind> kinds) {
     return notes.stream()
         .filter(n -> kinds.contains(n.kind()))
-        .sorted(Comparator.comparing(Note::place).thenComparing(Note::message))
+        .sorted(Note::inOrder)
         .map(n -> new SheetNote(n.place().line(), n.place().column(), n.message()))
         .distinct()
         .toList();
