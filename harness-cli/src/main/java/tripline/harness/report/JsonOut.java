@@ -8,8 +8,6 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.core.util.Separators;
 import java.io.IOException;
 import java.io.Writer;
-import java.math.BigDecimal;
-import java.math.MathContext;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -20,17 +18,6 @@ import tripline.result.Result.PartResult;
 
 /** Fields of the result file, one call each. */
 final class JsonOut {
-  /** Beyond any logger's, and short enough to read. */
-  static final MathContext DIGITS = new MathContext(9);
-
-  private static final int DECIMALS = 4;
-
-  /** More than these a double does not hold. */
-  private static final int MOST_DIGITS = 15;
-
-  /** Numbers with more zeros than this are written with an exponent. */
-  private static final int MOST_ZEROS = 6;
-
   private final JsonGenerator g;
 
   JsonOut(JsonGenerator generator) {
@@ -107,22 +94,8 @@ final class JsonOut {
     if (value == null || !Double.isFinite(value)) {
       g.writeNull();
     } else {
-      g.writeNumber(digits(value));
+      g.writeNumber(JsonNumber.of(value));
     }
-  }
-
-  /** A number's nine significant digits; large ones (raw counts) keep four decimals as well. */
-  static String digits(double value) {
-    BigDecimal exact = new BigDecimal(value);
-    int whole = exact.precision() - exact.scale();
-    int digits = Math.max(DIGITS.getPrecision(), Math.min(whole + DECIMALS, MOST_DIGITS));
-    BigDecimal rounded = exact.round(new MathContext(digits));
-    if (rounded.signum() == 0) {
-      return "0";
-    }
-    BigDecimal stripped = rounded.stripTrailingZeros();
-    int zeros = Math.max(stripped.scale() - stripped.precision(), -stripped.scale());
-    return zeros > MOST_ZEROS ? stripped.toString() : stripped.toPlainString();
   }
 
   void numbers(String key, double[] values) throws IOException {

@@ -137,14 +137,14 @@ class ResultJsonTest {
   @Test
   void theSameResultGivesTheSameBytesAndNumbersAreShort() throws IOException {
     assertThat(text(result())).isEqualTo(text(result()));
-    assertThat(JsonOut.digits(0.1 + 0.2)).isEqualTo("0.3");
-    assertThat(JsonOut.digits(31)).isEqualTo("31");
-    assertThat(JsonOut.digits(-0.0)).isEqualTo("0");
-    assertThat(JsonOut.digits(1 / 3.0)).isEqualTo("0.333333333");
-    assertThat(JsonOut.digits(123456789.6)).isEqualTo("123456789.6");
-    assertThat(JsonOut.digits(1e-12)).isEqualTo("1E-12");
-    assertThat(JsonOut.digits(6.02214076e23)).isEqualTo("6.02214076E+23");
-    assertThat(JsonOut.digits(0.00001)).isEqualTo("0.00001");
+    assertThat(JsonNumber.of(0.1 + 0.2)).isEqualTo("0.3");
+    assertThat(JsonNumber.of(31)).isEqualTo("31");
+    assertThat(JsonNumber.of(-0.0)).isEqualTo("0");
+    assertThat(JsonNumber.of(1 / 3.0)).isEqualTo("0.333333333");
+    assertThat(JsonNumber.of(123456789.6)).isEqualTo("123456789.6");
+    assertThat(JsonNumber.of(1e-12)).isEqualTo("1E-12");
+    assertThat(JsonNumber.of(6.02214076e23)).isEqualTo("6.02214076E+23");
+    assertThat(JsonNumber.of(0.00001)).isEqualTo("0.00001");
   }
 
   @Test
