@@ -2,6 +2,9 @@ package tripline.harness;
 
 import org.slf4j.LoggerFactory;
 import picocli.CommandLine;
+import picocli.CommandLine.IExecutionExceptionHandler;
+import picocli.CommandLine.IExecutionStrategy;
+import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.RunLast;
@@ -35,9 +38,10 @@ public final class Main {
     line.setOut(streams.answers());
     line.setErr(streams.errors());
     line.setCaseInsensitiveEnumValuesAllowed(true);
-    line.setParameterExceptionHandler((e, unused) -> refused(e, streams));
-    line.setExecutionExceptionHandler((e, unused, parsed) -> failed(e, streams));
-    line.setExecutionStrategy(parsed -> execute(root, parsed));
+    Course course = new Course(streams, root);
+    line.setParameterExceptionHandler(course);
+    line.setExecutionExceptionHandler(course);
+    line.setExecutionStrategy(course);
     int status;
     try {
       status = line.execute(args);
@@ -48,6 +52,25 @@ public final class Main {
     return streams.answers().checkError()
         ? failed(new OutputFailure("standard output", "could not be written"), streams)
         : status;
+  }
+
+  /** What becomes of a command line (a class, for lambdas of these types cannot be archived). */
+  private record Course(Streams streams, TriplineCommand root)
+      implements IExecutionStrategy, IParameterExceptionHandler, IExecutionExceptionHandler {
+    @Override
+    public int execute(ParseResult parsed) {
+      return Main.execute(root, parsed);
+    }
+
+    @Override
+    public int handleParseException(ParameterException e, String[] args) {
+      return refused(e, streams);
+    }
+
+    @Override
+    public int handleExecutionException(Exception e, CommandLine line, ParseResult parsed) {
+      return failed(e, streams);
+    }
   }
 
   private static int execute(TriplineCommand root, ParseResult parsed) {

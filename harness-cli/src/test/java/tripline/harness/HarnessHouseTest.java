@@ -1,7 +1,7 @@
 package tripline.harness;
 
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.belongToAnyOf;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
-import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
 
 import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
@@ -27,7 +27,7 @@ class HarnessHouseTest {
   @Test
   void theCommandLineLibraryIsKnownToCommandsAndMain() {
     Prohibitions.onlyIn(
-            "picocli..", resideInAPackage("tripline.harness.command").or(type(Main.class)))
+            "picocli..", resideInAPackage("tripline.harness.command").or(belongToAnyOf(Main.class)))
         .check(HARNESS);
   }
 

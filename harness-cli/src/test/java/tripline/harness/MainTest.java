@@ -117,7 +117,8 @@ class MainTest {
 
   private static int run(Streams streams, String... args) {
     TriplineCommand root = new TriplineCommand();
-    return Main.run(streams, root, new CommandLine(root).addSubcommand(new Scripted()), args);
+    CommandLine line = new CommandLine(root.spec()).addSubcommand(new Scripted());
+    return Main.run(streams, root, line, args);
   }
 
   /** Ends in every way a command can. */

@@ -1,84 +1,122 @@
 package tripline.harness.command;
 
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.Model.PositionalParamSpec;
 
 /** What the commands that analyse recordings are told. */
 final class AnalysisArguments {
-  @Parameters(index = "0", paramLabel = "JOB", description = "Job sheet (TOML).")
-  private @Nullable Path job;
+  private final PositionalParamSpec job =
+      PositionalParamSpec.builder()
+          .index("0")
+          .required(true)
+          .type(Path.class)
+          .paramLabel("JOB")
+          .description("Job sheet (TOML).")
+          .build();
 
-  @Parameters(
-      index = "1..*",
-      arity = "1..*",
-      paramLabel = "RECORDING",
-      description = "Recordings (CSV) of one setting, in the order they were made.")
-  private @Nullable List<Path> recordings;
+  private final PositionalParamSpec recordings =
+      PositionalParamSpec.builder()
+          .index("1..*")
+          .arity("1..*")
+          .required(true)
+          .type(List.class)
+          .auxiliaryTypes(Path.class)
+          .paramLabel("RECORDING")
+          .description("Recordings (CSV) of one setting, in the order they were made.")
+          .build();
 
-  @Option(
-      names = "--json",
-      paramLabel = "FILE",
-      description =
-          "Write the result as JSON; - is standard output, which then holds nothing else.")
-  private @Nullable Path json;
+  private final OptionSpec json =
+      OptionSpec.builder("--json")
+          .paramLabel("FILE")
+          .type(Path.class)
+          .description(
+              "Write the result as JSON; - is standard output, which then holds nothing else.")
+          .build();
 
-  @Option(
-      names = "--report",
-      paramLabel = "FILE",
-      description = "Write the record to sign, as .html or .pdf; may be given several times.")
-  private List<Path> reports = new ArrayList<>();
+  private final OptionSpec reports =
+      OptionSpec.builder("--report")
+          .paramLabel("FILE")
+          .type(List.class)
+          .auxiliaryTypes(Path.class)
+          .description("Write the record to sign, as .html or .pdf; may be given several times.")
+          .build();
 
-  @Option(
-      names = "--reference",
-      paramLabel = "RESULT",
-      description = "Take hard stops that these recordings do not touch from an earlier result.")
-  private @Nullable Path reference;
+  private final OptionSpec reference =
+      OptionSpec.builder("--reference")
+          .paramLabel("RESULT")
+          .type(Path.class)
+          .description("Take hard stops that these recordings do not touch from an earlier result.")
+          .build();
 
-  @Option(
-      names = "--threads",
-      paramLabel = "N",
-      defaultValue = "1",
-      description = "Read so many recordings at a time (default: ${DEFAULT-VALUE}).")
-  private int threads;
+  private final OptionSpec threads =
+      OptionSpec.builder("--threads")
+          .paramLabel("N")
+          .type(int.class)
+          .defaultValue("1")
+          .description("Read so many recordings at a time (default: ${DEFAULT-VALUE}).")
+          .build();
 
-  @Option(names = "--quiet", description = "Print nothing but what --json - asks for.")
-  private boolean quiet;
+  private final OptionSpec quiet =
+      OptionSpec.builder("--quiet")
+          .type(boolean.class)
+          .description("Print nothing but what --json - asks for.")
+          .build();
+
+  /** The command that is told so. */
+  CommandSpec command(Callable<ExitStatus> command, String... description) {
+    CommandSpec spec = CommandSpec.wrapWithoutInspection(command);
+    spec.usageMessage().description(description);
+    return spec.addPositional(job)
+        .addPositional(recordings)
+        .addOption(json)
+        .addOption(reports)
+        .addOption(reference)
+        .addOption(threads)
+        .addOption(quiet);
+  }
 
   Path job() {
-    return given(job);
+    Path given = job.getValue();
+    return given(given);
   }
 
   List<Path> recordings() {
-    return given(recordings);
+    List<Path> given = recordings.getValue();
+    return given(given);
   }
 
   @Nullable Path json() {
-    return json;
+    return json.getValue();
   }
 
   List<Path> reports() {
-    return reports;
+    List<Path> given = reports.getValue();
+    return given == null ? List.of() : given;
   }
 
   @Nullable Path reference() {
-    return reference;
+    return reference.getValue();
   }
 
   int threads() {
-    return threads;
+    Integer given = threads.getValue();
+    return given(given);
   }
 
   /** Whether the answer in words is wanted on standard output. */
   boolean wantsText() {
-    return !quiet && !wantsJsonOnOutput();
+    Boolean given = quiet.getValue();
+    return !Boolean.TRUE.equals(given) && !wantsJsonOnOutput();
   }
 
   boolean wantsJsonOnOutput() {
-    return json != null && json.toString().equals("-");
+    Path given = json();
+    return given != null && given.toString().equals("-");
   }
 
   private static <T> T given(@Nullable T argument) {

@@ -2,20 +2,19 @@ package tripline.harness.command;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 
 /** All commands, in the order help lists them. A new command is one line here. */
 public final class Commands {
-  private static final Map<String, Supplier<Callable<ExitStatus>>> BY_NAME = byName();
+  private static final Map<String, Supplier<Object>> BY_NAME = byName();
 
   private Commands() {}
 
-  private static Map<String, Supplier<Callable<ExitStatus>>> byName() {
-    Map<String, Supplier<Callable<ExitStatus>>> commands = new LinkedHashMap<>();
-    commands.put("check", CheckCommand::new);
-    commands.put("accept", AcceptCommand::new);
+  private static Map<String, Supplier<Object>> byName() {
+    Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+    commands.put("check", () -> new CheckCommand().spec());
+    commands.put("accept", () -> new AcceptCommand().spec());
     commands.put("compare", CompareCommand::new);
     commands.put("record", RecordCommand::new);
     commands.put("watch", WatchCommand::new);
@@ -37,7 +36,7 @@ public final class Commands {
    * command only that one is made; otherwise all are, for help and for suggestions.
    */
   public static CommandLine commandLine(TriplineCommand root, String... args) {
-    CommandLine line = new CommandLine(root);
+    CommandLine line = new CommandLine(root.spec());
     String first = args.length == 0 ? "" : args[0];
     BY_NAME.forEach(
         (name, command) -> {
