@@ -15,6 +15,7 @@ import tripline.harness.command.TriplineCommand;
 import tripline.harness.failure.InputFailure;
 import tripline.harness.failure.LinkFailure;
 import tripline.harness.failure.OutputFailure;
+import tripline.harness.firstuse.FirstUse;
 
 /** Entry point: runs the command asked for and turns whatever comes of it into an exit status. */
 public final class Main {
@@ -24,6 +25,7 @@ public final class Main {
   public static void main(String[] args) {
     // Else picocli looks for Groovy in every jar there is.
     System.setProperty("picocli.disable.closures", "true");
+    FirstUse.begin(args);
     System.exit(run(Streams.ofProcess(), args));
   }
 

@@ -41,8 +41,20 @@ public record JobFile(
    * @throws InputFailure with everything that is wrong, if the sheet cannot be used
    */
   public static JobFile read(Path path) {
-    String file = path.toString();
-    SheetText text = SheetText.read(path);
+    return of(path.toString(), SheetText.read(path));
+  }
+
+  /**
+   * A job sheet that lies in memory.
+   *
+   * @param file what errors call it
+   * @throws InputFailure with everything that is wrong, if the sheet cannot be used
+   */
+  public static JobFile ofText(String file, String text) {
+    return of(file, SheetText.of(text));
+  }
+
+  private static JobFile of(String file, SheetText text) {
     TomlParseResult toml = text.toml(file);
     Notes notes = new Notes(new Places(toml));
     SheetReader reader = new SheetReader(toml, notes);

@@ -32,6 +32,11 @@ record SheetText(String text, String sha256) {
   /** A sheet of a thousand contacts is smaller; a recording given by mistake is larger. */
   static final int MOST_BYTES = 1 << 20;
 
+  /** A text that lies in memory. */
+  static SheetText of(String text) {
+    return new SheetText(text, sha256(text.getBytes(StandardCharsets.UTF_8)));
+  }
+
   /** Reads a file, strictly as UTF-8. */
   static SheetText read(Path path) {
     byte[] bytes = bytes(path);

@@ -3,6 +3,7 @@ package tripline.harness.recording;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -46,6 +47,20 @@ public final class Recordings {
     } finally {
       pool.shutdownNow();
     }
+  }
+
+  /**
+   * A CSV recording that lies in memory.
+   *
+   * @param name what errors call it
+   * @param sha256 digest of its bytes, lower-case hex
+   * @throws InputFailure if it cannot be used
+   */
+  public static RecordingFile ofBytes(String name, byte[] bytes, String sha256, JobFile job) {
+    CsvReading reading = new CsvReading(name, job, Rank.FIRST);
+    return reading.onBytes(bytes, bytes.length)
+        ? reading.finish(Optional.of(sha256))
+        : reading.finish(Optional.empty());
   }
 
   /** Between two captures the logger itself tells whether it was on all the time. */
