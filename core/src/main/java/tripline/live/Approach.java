@@ -45,11 +45,18 @@ record Approach(Task task, Whereabouts where, Now.Motion motion, Optional<Double
 
   Step step() {
     return switch (task.progress()) {
-      case TRIPPED -> isStillThere() ? Step.of(Phase.TRIPPED, task, away()) : prove();
+      case TRIPPED -> isStillThere() ? turned() : prove();
       case ADJUSTED, PASSED -> prove();
       case FOUND, LEFT -> task.decision() == Decision.UNDECIDED ? prove() : set();
       case UNSEEN -> set();
     };
+  }
+
+  /** Turned back past the point it is turned forth again: set on the way it is judged on. */
+  private Step turned() {
+    return task.hasTripped().orElse(true)
+        ? Step.of(Phase.TRIPPED, task, away())
+        : Step.of(Phase.TURN_ADJUSTER, task, where.to(task.targetX().orElseThrow()));
   }
 
   private double beyond() {

@@ -238,7 +238,7 @@ public final class Reduction implements SampleSink {
     PlaceSolver solver = new PlaceSolver(positions.noise());
     Place[] places = solver.solve(all.stream().map(SpotLog.Placed::spot).toList());
     List<Movement> movements = positions.movements(lastNs);
-    Stillness stillness = new Stillness(movements, positions.leastRestNs());
+    Stillness stillness = new Stillness(movements, positions.leastRestNs(), adjustedNs(all));
     List<Change> changes = new ArrayList<>();
     List<Disturbance> disturbances = new ArrayList<>();
     List<MarkPoint> marks = new ArrayList<>();
@@ -273,6 +273,14 @@ public final class Reduction implements SampleSink {
         bursts.start(),
         bursts.end(),
         positions.outline());
+  }
+
+  private static long[] adjustedNs(List<SpotLog.Placed> all) {
+    return all.stream()
+        .map(SpotLog.Placed::happening)
+        .filter(h -> h instanceof Happening.Marked m && m.mark() == Mark.ADJUSTED)
+        .mapToLong(h -> ((Happening.Marked) h).atNs())
+        .toArray();
   }
 
   private Change change(Happening.Settled s, Place place, Stillness stillness) {

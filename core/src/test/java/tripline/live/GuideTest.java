@@ -166,6 +166,18 @@ class GuideTest {
     assertSetRight(somebody);
   }
 
+  /** He is back at the handwheel sooner than a coarse encoder shows that he stands. */
+  @ParameterizedTest
+  @EnumSource
+  void hasTimeForWhoeverIsQuick(Sites site) {
+    Rig rig = Sites.rig(site, 0.85, 2.5, SPAN - 0.2, 77);
+    rig.patienceS = 0.3;
+    Obedient somebody = new Obedient(rig, 15, site.lostMotionTurns());
+    somebody.follow(60);
+    assertSetRight(somebody);
+    assertThat(somebody.answer.result().settings()).hasSize(3);
+  }
+
   /** Set from the side of the stop it would come out wrong by its differential every time. */
   @Test
   void setsACamOfLargeDifferentialOnTheApproach() {

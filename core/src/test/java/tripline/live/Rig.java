@@ -114,16 +114,19 @@ public final class Rig {
     live.onMark(timeNs, Mark.ADJUSTED, "adjusted");
   }
 
+  /** What he takes to go for his tool, and to put it away, s. */
+  public double patienceS = 1;
+
   /** Turns the adjuster of a cam one way until its contacts have just changed. */
   public void adjust(String cam, boolean towardTravel, Direction approach) {
-    rest(1);
+    rest(patienceS);
     boolean was = above.get(cam);
     double way = (towardTravel ? -1 : 1) * approach.sign();
     for (int k = 0; k < 4000 && above.get(cam) == was; k++) {
       trips.merge(cam, way * 0.002, Double::sum);
       row();
     }
-    rest(1);
+    rest(patienceS);
   }
 
   private void row() {

@@ -5,6 +5,7 @@ import java.util.Optional;
 import tripline.harness.report.FigureText;
 import tripline.job.Direction;
 import tripline.live.Step;
+import tripline.live.Step.AdjusterWay;
 import tripline.live.Task;
 import tripline.live.Whereabouts;
 import tripline.live.Whereabouts.Ahead;
@@ -113,7 +114,6 @@ record TaskWords(Step step, Task task, Optional<Whereabouts> where, Speech speec
   }
 
   private Words turnAdjuster() {
-    String contact = speech.safe(task.contact().name());
     String travelling = "it turns while travelling " + Speech.toward(task.from()) + ".";
     String way =
         step.adjusterWay()
@@ -122,18 +122,22 @@ record TaskWords(Step step, Task task, Optional<Whereabouts> where, Speech speec
                     switch (w) {
                       case WITH_TRAVEL -> "Not tripped yet: turn it the way " + travelling;
                       case AGAINST_TRAVEL ->
-                          "Tripped already: turn it the other way from how " + travelling;
+                          "Tripped already: first turn it the other way from how " + travelling;
                     })
-            .orElse("Contact " + contact + " is not read.");
-    String becomes = task.state().equals(Optional.of(ContactState.CLOSED)) ? "opens." : "closes.";
+            .orElse("Its contact is not read.");
+    String trips = task.beyond() == ContactState.OPEN ? "opens" : "closes";
+    String back = task.beyond() == ContactState.OPEN ? "closes" : "opens";
+    boolean tripped = step.adjusterWay().equals(Optional.of(AdjusterWay.AGAINST_TRAVEL));
     return Words.of(
         about("turn now"),
-        "Turn the adjuster of cam "
+        "Watch "
+            + speech.safe(task.contact().name())
+            + " and turn the adjuster of cam "
             + speech.safe(task.cam())
-            + " until "
-            + contact
-            + " just "
-            + becomes,
+            + " until it "
+            + (tripped
+                ? back + "; pause, then back until it just " + trips + "."
+                : "just " + trips + "."),
         way,
         "Isolated, locked out, proved dead?",
         found());

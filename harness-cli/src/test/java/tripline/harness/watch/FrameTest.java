@@ -37,6 +37,7 @@ class FrameTest {
     toCome = view(rig);
     rig.turn(-1.25);
     rig.adjust("close", false, Direction.CLOSING);
+    rig.adjust("close", true, Direction.CLOSING);
     tripped = view(rig);
   }
 

@@ -58,7 +58,8 @@ class WordsTest {
     rig.turn(0.31);
     Words turn = say();
     assertThat(turn.title()).isEqualTo("CLOSED END: TURN NOW");
-    assertThat(turn.act()).isEqualTo("Turn the adjuster of cam close until 11-12 just opens.");
+    assertThat(turn.act())
+        .isEqualTo("Watch 11-12 and turn the adjuster of cam close until it just opens.");
     assertThat(turn.why())
         .contains(
             "Not tripped yet: turn it the way it turns while travelling toward closed.",
@@ -78,6 +79,33 @@ class WordsTest {
     rig.turn(-2);
     assertThat(say().title()).isEqualTo("OPEN END: COME TO THE TARGET");
     assertThat(said.keySet()).containsAll(EnumSet.complementOf(EnumSet.copyOf(REST)));
+  }
+
+  /** Set too early it is turned back past the point first, and forth again to be set. */
+  @Test
+  void turnsBackWhatHasTrippedAlready() {
+    rig = Sites.rig(Sites.FINE, 0.85, 2.5, Sites.SPAN - 0.53, 8);
+    rig.turn(-100);
+    rig.mark(End.CLOSED);
+    rig.turn(2);
+    rig.turn(-1.5);
+    Words turn = say();
+    assertThat(turn.title()).isEqualTo("CLOSED END: TURN NOW");
+    assertThat(turn.act())
+        .isEqualTo(
+            "Watch 11-12 and turn the adjuster of cam close until it closes; pause, then back until"
+                + " it just opens.");
+    assertThat(turn.why())
+        .contains(
+            "Tripped already: first turn it the other way from how it turns while travelling"
+                + " toward closed.");
+    rig.adjust("close", false, Direction.CLOSING);
+    Words back = say();
+    assertThat(back.act())
+        .isEqualTo("Watch 11-12 and turn the adjuster of cam close until it just opens.");
+    assertThat(back.why()).anyMatch(w -> w.startsWith("Not tripped yet"));
+    rig.adjust("close", true, Direction.CLOSING);
+    assertThat(say().title()).isEqualTo("CLOSED END: TRIPPED");
   }
 
   private static final Set<Phase> REST =
