@@ -78,6 +78,7 @@ public final class RecordCommand implements Callable<ExitStatus> {
     try (ByteLine line = reach.open();
         CaptureFile file = CaptureFile.create(out, heading(sheet), System::nanoTime);
         RecordPanel panel = new RecordPanel(sheet.sheet(), noKeys, spec.commandLine().getErr())) {
+      end.atOnce(panel::giveBack);
       Capturing capturing =
           new Capturing(
               file,

@@ -124,14 +124,19 @@ final class RecordPanel implements Panel, AutoCloseable {
     return null;
   }
 
+  /** Gives the terminal back, whatever is still to be said. */
+  void giveBack() {
+    if (keyboard != null) {
+      keyboard.close();
+    }
+  }
+
   @Override
   public void close() {
     if (!closed) {
       closed = true;
       line.close();
-      if (keyboard != null) {
-        keyboard.close();
-      }
+      giveBack();
     }
   }
 }

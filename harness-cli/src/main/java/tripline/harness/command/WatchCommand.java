@@ -119,6 +119,7 @@ public final class WatchCommand implements Callable<ExitStatus> {
       try (Watching watching =
               new Watching(sheet.sheet(), reference, live, port.name(), kept, station);
           CaptureFile file = file(sheet, watching)) {
+        asked.atOnce(watching::giveBack);
         Capturing capturing =
             new Capturing(
                 file,

@@ -169,12 +169,17 @@ public final class Watching implements AutoCloseable {
     return Optional.ofNullable(answer);
   }
 
-  @Override
-  public void close() {
-    explainer.close();
+  /** Gives the terminal back, whatever is under way. */
+  public void giveBack() {
+    panel.close();
     if (drawing != null) {
       drawing.close();
     }
-    panel.close();
+  }
+
+  @Override
+  public void close() {
+    explainer.close();
+    giveBack();
   }
 }

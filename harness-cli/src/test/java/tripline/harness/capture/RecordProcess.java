@@ -29,25 +29,16 @@ final class RecordProcess implements AutoCloseable {
    */
   static RecordProcess start(Path folder, Path port, Path out, List<String> before)
       throws IOException {
-    Path job = folder.resolve("job.toml");
-    if (!Files.exists(job)) {
-      Files.writeString(job, SHEET);
-    }
     Path errors = folder.resolve(out.getFileName() + ".err");
     List<String> command = new ArrayList<>(before);
     command.addAll(
-        List.of(
-            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-            "-XX:TieredStopAtLevel=1",
-            "-XX:+UseSerialGC",
-            "-cp",
-            System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")),
-            "tripline.harness.Main",
+        java(
+            List.of(),
             "record",
             "--no-keys",
             "--port",
             port.toString(),
-            job.toString(),
+            sheet(folder).toString(),
             out.toString()));
     Process process =
         new ProcessBuilder(command)
@@ -57,8 +48,27 @@ final class RecordProcess implements AutoCloseable {
     return new RecordProcess(process, errors);
   }
 
-  long pid() {
-    return process.pid();
+  /** The program as a process of the test's own classes. */
+  static List<String> java(List<String> properties, String... arguments) {
+    List<String> command = new ArrayList<>();
+    command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC"));
+    command.addAll(properties);
+    command.add("-cp");
+    command.add(
+        System.getProperty("surefire.test.class.path", System.getProperty("java.class.path")));
+    command.add("tripline.harness.Main");
+    command.addAll(List.of(arguments));
+    return command;
+  }
+
+  /** A sheet that fits {@link SimLogger}. */
+  static Path sheet(Path folder) throws IOException {
+    Path job = folder.resolve("job.toml");
+    if (!Files.exists(job)) {
+      Files.writeString(job, SHEET);
+    }
+    return job;
   }
 
   boolean isAlive() {
