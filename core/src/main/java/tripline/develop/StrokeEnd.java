@@ -58,7 +58,7 @@ final class StrokeEnd {
     if (!leg.finished()) {
       return Stroke.StoppedBy.UNKNOWN;
     }
-    if (survey.recordings().get(leg.recording()).drive() == Drive.HAND) {
+    if (survey.drive(leg) == Drive.HAND) {
       return isAtStop(leg) ? Stroke.StoppedBy.HARD_STOP : Stroke.StoppedBy.OPERATOR;
     }
     Stroke.StoppedBy stoppedBy = cause.stoppedBy();

@@ -78,7 +78,7 @@ final class Strokes {
   }
 
   private Stroke stroke(Leg leg, Ends ends) {
-    Drive drive = survey.recordings().get(leg.recording()).drive();
+    Drive drive = survey.drive(leg);
     long firstNs = survey.recordings().get(leg.recording()).trace().firstNs();
     StopEvents events = StopEvents.of(survey, leg);
     StopCause cause = strokeEnd.cause(leg, events);

@@ -54,6 +54,15 @@ public record Leg(
     return main;
   }
 
+  /** Its last move in its own direction. */
+  public Move lastMove() {
+    Move last = moves.get(0);
+    for (Move move : moves) {
+      last = move.sign() == sign() ? move : last;
+    }
+    return last;
+  }
+
   /** Whether a time lies between its begin and its end. */
   public boolean holds(long timeNs) {
     return startNs <= timeNs && timeNs <= endNs;

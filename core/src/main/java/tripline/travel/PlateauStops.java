@@ -78,7 +78,7 @@ final class PlateauStops {
     return survey.legs().stream()
         .filter(leg -> survey.frames().frame(leg.recording()) == frame)
         .filter(leg -> leg.direction() == end.approach())
-        .filter(leg -> survey.recordings().get(leg.recording()).drive() == Drive.HAND)
+        .filter(leg -> survey.drive(leg) == Drive.HAND)
         .toList();
   }
 

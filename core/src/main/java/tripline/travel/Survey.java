@@ -12,6 +12,7 @@ import tripline.reduce.Change;
 import tripline.reduce.Movement;
 import tripline.reduce.Movement.Move;
 import tripline.reduce.Trace;
+import tripline.sample.Drive;
 
 /**
  * What was seen in all recordings, in readings: legs, changes, adjustments. The ground on which
@@ -25,6 +26,7 @@ public final class Survey {
   private final List<Adjustment> adjustments;
   private final List<Leg> legs = new ArrayList<>();
   private final List<Passage> passages = new ArrayList<>();
+  private final List<Contactors> contactors;
 
   private Survey(List<RecordingTrace> recordings, JobSheet sheet) {
     this.sheet = sheet;
@@ -32,6 +34,7 @@ public final class Survey {
     channels = new SheetChannels(sheet);
     frames = ZeroFrames.of(recordings, sheet.position().modulus());
     adjustments = Adjustments.of(recordings, sheet);
+    contactors = recordings.stream().map(r -> Contactors.of(r.trace(), sheet)).toList();
   }
 
   /** Surveys recordings in their order. */
@@ -69,6 +72,23 @@ public final class Survey {
   /** Legs of one recording, in order of time. */
   public List<Leg> legs(int recording) {
     return legs.stream().filter(l -> l.recording() == recording).toList();
+  }
+
+  /**
+   * What moved the valve on a leg. Where nobody said so and the contactors were read, they tell: of
+   * a leg that was begun by motor and ended by hand it is the hand, whose end it is.
+   */
+  public Drive drive(Leg leg) {
+    RecordingTrace recording = recordings.get(leg.recording());
+    if (recording.told() == RecordingTrace.Told.STATED) {
+      return recording.drive();
+    }
+    Move last = leg.lastMove();
+    return contactors
+        .get(leg.recording())
+        .wereIn(leg.direction().toward(), last.fromNs(), last.toNs())
+        .map(in -> in ? Drive.MOTOR : Drive.HAND)
+        .orElse(recording.drive());
   }
 
   /** Changes on channels of the sheet, in order. */

@@ -17,8 +17,8 @@ final class TorqueStops {
 
   static List<Touch> of(Survey survey, int recording) {
     List<Touch> touches = new ArrayList<>();
-    if (survey.recordings().get(recording).drive() == Drive.MOTOR) {
-      for (Leg leg : survey.legs(recording)) {
+    for (Leg leg : survey.legs(recording)) {
+      if (survey.drive(leg) == Drive.MOTOR) {
         End end = leg.direction().toward();
         boolean seated =
             survey.sheet().end(end).seat() == Seat.TORQUE

@@ -1,6 +1,7 @@
 package tripline.develop;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -12,8 +13,10 @@ import tripline.job.PositionChannel;
 import tripline.job.Seat;
 import tripline.job.SensorSide;
 import tripline.measure.Estimate;
+import tripline.sample.Drive;
 import tripline.travel.Datum;
 import tripline.travel.HardStop.Source;
+import tripline.travel.RecordingTrace;
 import tripline.truth.ActuatorPlan;
 import tripline.truth.Auxiliaries;
 import tripline.truth.PoweredStroke;
@@ -38,6 +41,38 @@ class MotorStrokesTest {
   private static StoppedBy lastCause(Development development) {
     List<Stroke> strokes = development.strokes();
     return strokes.get(strokes.size() - 1).stoppedBy();
+  }
+
+  /** One recording, first by hand and then by motor, and nobody said so. */
+  @Test
+  void contactorsTellWhatMovedTheValveStrokeByStroke() {
+    HandJob job = new HandJob(with(Demo.actuator(), Auxiliaries.ALL), 4, 1);
+    job.fullStrokes(false).motorTo(End.OPEN).motorTo(End.CLOSED);
+    RecordingTrace stated = job.recording(SENSOR);
+    RecordingTrace unstated =
+        new RecordingTrace(
+            stated.name(),
+            stated.sha256(),
+            Drive.MOTOR,
+            RecordingTrace.Told.BY_CONTACTORS,
+            stated.zero(),
+            stated.trace());
+    JobSheet sheet = Demo.sheet(CHANNEL, Seat.LIMIT, job.actuator.plan());
+    Development development = HandJob.develop(sheet, unstated);
+    assertThat(development.strokes())
+        .extracting(Stroke::drive, Stroke::stoppedBy)
+        .containsExactly(
+            tuple(Drive.HAND, StoppedBy.HARD_STOP),
+            tuple(Drive.HAND, StoppedBy.HARD_STOP),
+            tuple(Drive.HAND, StoppedBy.HARD_STOP),
+            tuple(Drive.MOTOR, StoppedBy.LIMIT),
+            tuple(Drive.MOTOR, StoppedBy.LIMIT));
+    assertThat(development.strokes())
+        .allSatisfy(s -> assertThat(s.powered().isPresent()).isEqualTo(s.drive() == Drive.MOTOR));
+    assertThat(development.coordinate().closedStop()).isPresent();
+    assertThat(development.coordinate().openStop()).isPresent();
+    // Taken as the motor's, the hand's strokes say nothing of a stop.
+    assertThat(HandJob.develop(sheet, stated).coordinate().closedStop()).isEmpty();
   }
 
   @Test

@@ -47,6 +47,12 @@ final class Answer {
 
   static Development develop(
       JobSheet sheet, List<Recording> recordings, UnaryOperator<SampleSink> spoilt) {
+    return Explanation.of(traces(sheet, recordings, spoilt), sheet, Optional.empty());
+  }
+
+  /** The recordings, reduced. */
+  static List<RecordingTrace> traces(
+      JobSheet sheet, List<Recording> recordings, UnaryOperator<SampleSink> spoilt) {
     List<RecordingTrace> traces = new ArrayList<>();
     for (Recording recording : recordings) {
       Stretches stretches = new Stretches(() -> new Reduction(settings(sheet)));
@@ -64,7 +70,7 @@ final class Answer {
         kept = true;
       }
     }
-    return Explanation.of(traces, sheet, Optional.empty());
+    return traces;
   }
 
   private static ReductionSettings settings(JobSheet sheet) {

@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -15,6 +16,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** The command as scripts see it: status, standard output, standard error, result file. */
 class CheckTest {
   private static final String JOB = "src/test/resources/sheets/hand.toml";
+
+  private static final String MOTOR_CASE = "../recordings/motor-right/";
 
   @TempDir Path folder;
 
@@ -125,6 +128,26 @@ class CheckTest {
         .anyMatch(line -> line.contains("time steps back by 55."))
         .anyMatch(line -> line.contains("taken as motor"));
     assertThat(new ObjectMapper().readTree(run.answers()).at("/recordings")).hasSize(2);
+  }
+
+  /** Nobody says what drove the valve, but the contactors do. */
+  @Test
+  void contactorsTellWhatDroveTheValve() throws IOException {
+    List<String> stated = new ArrayList<>(List.of("check", MOTOR_CASE + "job.toml"));
+    List<String> unstated = new ArrayList<>(stated);
+    for (String name : List.of("hand.csv", "open.csv", "close.csv")) {
+      String csv = Files.readString(Path.of(MOTOR_CASE + name));
+      stated.add(file(name, csv));
+      unstated.add(file("un" + name, csv.replaceFirst("# drive: .*\n", "")));
+    }
+    CommandRun with = CommandRun.of(stated.toArray(String[]::new));
+    CommandRun without = CommandRun.of(unstated.toArray(String[]::new));
+    assertThat(without.answers()).isEqualTo(with.answers()).contains("strokes by hand in 1");
+    assertThat(without.status()).isEqualTo(with.status()).isZero();
+    assertThat(without.errors().lines())
+        .singleElement()
+        .asString()
+        .contains("unhand.csv", "taken as by hand: no contactor was in");
   }
 
   @Test

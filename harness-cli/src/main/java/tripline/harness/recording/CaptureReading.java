@@ -58,13 +58,18 @@ final class CaptureReading implements Reading {
     List<Trace> reduced = stretches.sinks().stream().map(Reduction::finish).toList();
     Optional<CaptureBegin> begin = capture.begin();
     Optional<Drive> stated = begin.flatMap(CaptureBegin::drive).or(() -> job.layout().drive());
-    Drive drive =
+    Drives drive =
         Drives.of(stated, "record --drive, or drive in the sheet", reduced, job.sheet(), notices);
     List<RecordingTrace> traces = new ArrayList<>();
     for (int i = 0; i < reduced.size(); i++) {
       traces.add(
           new RecordingTrace(
-              file, sha256.orElseThrow(), drive, stretches.zero(i, rank), reduced.get(i)));
+              file,
+              sha256.orElseThrow(),
+              drive.drive(),
+              drive.told(),
+              stretches.zero(i, rank),
+              reduced.get(i)));
     }
     return new RecordingFile(
         traces,

@@ -78,7 +78,7 @@ final class CsvReading implements Reading {
     CsvMetadata metadata = events.header().metadata();
     List<Trace> reduced = events.reductions().stream().map(Reduction::finish).toList();
     Optional<Drive> stated = metadata.drive().or(() -> job.layout().drive());
-    Drive drive = Drives.of(stated, "# drive: hand", reduced, job.sheet(), notices);
+    Drives drive = Drives.of(stated, "# drive: hand", reduced, job.sheet(), notices);
     PositionZero zero =
         metadata.zero().orElse(rank == Rank.FIRST ? PositionZero.LOST : PositionZero.KEPT);
     List<RecordingTrace> traces = new ArrayList<>();
@@ -87,7 +87,7 @@ final class CsvReading implements Reading {
           traces.isEmpty() && zero == PositionZero.LOST
               ? RecordingTrace.Zero.LOST
               : RecordingTrace.Zero.KEPT;
-      traces.add(new RecordingTrace(file, sha256, drive, kept, trace));
+      traces.add(new RecordingTrace(file, sha256, drive.drive(), drive.told(), kept, trace));
     }
     return new RecordingFile(traces, metadata.started(), notices);
   }

@@ -2,45 +2,48 @@ package tripline.harness.recording;
 
 import java.util.List;
 import java.util.Optional;
-import tripline.job.End;
 import tripline.job.JobSheet;
 import tripline.reduce.Trace;
 import tripline.sample.Drive;
+import tripline.travel.Contactors;
+import tripline.travel.RecordingTrace.Told;
 
-/** What moved the valve, where a recording does not say so. */
-final class Drives {
-  private Drives() {}
+/**
+ * What moved the valve.
+ *
+ * @param drive as a whole
+ * @param told how that is known
+ */
+record Drives(Drive drive, Told told) {
 
   /**
-   * What was stated; else the motor, with a notice unless it was seen to run: a hand stroke taken
-   * for one of the motor loses its hard stops, the other way round a stop would be invented.
+   * What was stated; else what the contactors tell, stroke by stroke; else the motor, with a
+   * notice: a hand stroke taken for one of the motor loses its hard stops, the other way round a
+   * stop would be invented.
    *
    * @param how words that state it
    */
-  static Drive of(
+  static Drives of(
       Optional<Drive> stated,
       String how,
       List<Trace> traces,
       JobSheet sheet,
       List<String> notices) {
-    if (stated.isEmpty() && !motorRan(traces, sheet)) {
-      notices.add(
-          "what drove the valve is not stated (%s), taken as motor: where it stood still is no hard stop"
-              .formatted(how));
+    if (stated.isPresent()) {
+      return new Drives(stated.get(), Told.STATED);
     }
-    return stated.orElse(Drive.MOTOR);
-  }
-
-  private static boolean motorRan(List<Trace> traces, JobSheet sheet) {
-    long motors = 0;
-    for (End end : End.values()) {
-      motors |= sheet.motor(end).map(c -> 1L << sheet.channels().indexOf(c)).orElse(0L);
+    List<Contactors> seen = traces.stream().map(t -> Contactors.of(t, sheet)).toList();
+    if (seen.stream().anyMatch(Contactors::everIn)) {
+      return new Drives(Drive.MOTOR, Told.BY_CONTACTORS);
     }
-    long channels = motors;
-    return traces.stream()
-        .anyMatch(
-            t ->
-                ((t.start().closed() | t.end().closed()) & channels) != 0
-                    || t.changes().stream().anyMatch(c -> (1L << c.channel() & channels) != 0));
+    boolean tell = !seen.isEmpty() && seen.stream().allMatch(Contactors::tellAll);
+    notices.add(
+        "what drove the valve is not stated (%s), %s"
+            .formatted(
+                how,
+                tell
+                    ? "taken as by hand: no contactor was in"
+                    : "taken as motor: where it stood still is no hard stop"));
+    return tell ? new Drives(Drive.HAND, Told.BY_CONTACTORS) : new Drives(Drive.MOTOR, Told.STATED);
   }
 }

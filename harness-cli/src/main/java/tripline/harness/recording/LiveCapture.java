@@ -126,10 +126,11 @@ public final class LiveCapture {
     }
     List<Trace> traces = new ArrayList<>(ended);
     open.forEach(reduction -> traces.add(reduction.finish()));
-    Drive drive = Drives.of(stated, "", traces, job.sheet(), new ArrayList<>());
+    Drives drive = Drives.of(stated, "", traces, job.sheet(), new ArrayList<>());
     List<RecordingTrace> recordings = new ArrayList<>();
     for (int i = 0; i < traces.size(); i++) {
-      recordings.add(new RecordingTrace(name, "", drive, zeros.get(i), traces.get(i)));
+      recordings.add(
+          new RecordingTrace(name, "", drive.drive(), drive.told(), zeros.get(i), traces.get(i)));
     }
     return recordings;
   }

@@ -104,7 +104,9 @@ public record RecordingFile(
     List<RecordingTrace> changed = new ArrayList<>(traces);
     RecordingTrace first = traces.get(0);
     changed.set(
-        0, new RecordingTrace(first.name(), first.sha256(), first.drive(), zero, first.trace()));
+        0,
+        new RecordingTrace(
+            first.name(), first.sha256(), first.drive(), first.told(), zero, first.trace()));
     return new RecordingFile(changed, started, notices, power);
   }
 }

@@ -47,12 +47,22 @@ final class HeadText {
       parts.add("order " + sheet.job().workOrder());
     }
     for (String drive : List.of("hand", "motor")) {
-      List<RecordingResult> by =
-          result.recordings().stream().filter(r -> r.drive().equals(drive)).toList();
-      if (!by.isEmpty()) {
-        int strokes = by.stream().mapToInt(r -> r.strokes().size()).sum();
+      boolean motor = drive.equals("motor");
+      int strokes = 0;
+      int recordings = 0;
+      for (RecordingResult recording : result.recordings()) {
+        int by = (int) recording.strokes().stream().filter(s -> s.motor() != null == motor).count();
+        boolean counts = by > 0 || recording.drive().equals(drive);
+        strokes += by;
+        recordings += counts ? 1 : 0;
+      }
+      if (recordings > 0) {
         parts.add(
-            counted(strokes, "stroke") + " by " + drive + " in " + counted(by.size(), "recording"));
+            counted(strokes, "stroke")
+                + " by "
+                + drive
+                + " in "
+                + counted(recordings, "recording"));
       }
     }
     int settings = result.settings().size();

@@ -28,7 +28,7 @@ final class PoweredText {
     for (RecordingResult recording : result.recordings()) {
       for (StrokeResult stroke : recording.strokes()) {
         number++;
-        if (recording.drive().equals("motor")) {
+        if (stroke.motor() != null) {
           strokes.add(new Numbered(number, stroke));
         }
       }

@@ -81,7 +81,7 @@ public final class RecordWords {
     for (RecordingResult recording : result.recordings()) {
       for (StrokeResult stroke : recording.strokes()) {
         number++;
-        if (recording.drive().equals("motor")) {
+        if (stroke.motor() != null) {
           lines.add("Stroke " + number + ": " + motorStroke(stroke) + ".");
         }
       }
