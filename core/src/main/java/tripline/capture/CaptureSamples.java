@@ -36,6 +36,8 @@ public final class CaptureSamples implements CaptureSink {
   private @Nullable CaptureEnd end;
   private @Nullable LineChange lost;
   private long lostMicros;
+  private long openedMicros;
+  private long openedUtcMicros;
   private long gapCount;
   private long lateMarks;
 
@@ -67,12 +69,15 @@ public final class CaptureSamples implements CaptureSink {
   @Override
   public void onReceived(long elapsedMicros, byte[] bytes, int offset, int length) {
     endGap(elapsedMicros);
+    samples.hostTime(elapsedMicros);
     decoder.accept(bytes, offset, length);
   }
 
   @Override
   public void onLine(long elapsedMicros, LineChange change) {
-    if (change.event() != LineChange.Event.OPENED) {
+    if (change.event() == LineChange.Event.OPENED) {
+      compareClocks(elapsedMicros, change.utcMicros());
+    } else {
       decoder.finish();
     }
     if (change.event() == LineChange.Event.LOST && lost == null) {
@@ -82,6 +87,19 @@ public final class CaptureSamples implements CaptureSink {
     if (change.event() == LineChange.Event.LOST) {
       samples.lineLost();
     }
+  }
+
+  /**
+   * A host that slept has a clock that stood still, and another that did not; one whose time of day
+   * was set has them differ too. Which of them is right, nobody knows.
+   */
+  private void compareClocks(long elapsedMicros, long utcMicros) {
+    if (utcMicros > 0 && openedUtcMicros > 0) {
+      long awayMicros = utcMicros - openedUtcMicros - (elapsedMicros - openedMicros);
+      samples.hostTimeDoubtful(Math.abs(awayMicros));
+    }
+    openedMicros = elapsedMicros;
+    openedUtcMicros = utcMicros;
   }
 
   private void endGap(long elapsedMicros) {

@@ -71,6 +71,31 @@ public final class LinkSamples implements BodySink {
   }
 
   /**
+   * What follows is received at this time of the host's clock: it tells how often a narrow clock of
+   * the logger has wrapped while nothing came.
+   *
+   * @param elapsedMicros of a clock that never steps, microseconds
+   */
+  public void hostTime(long elapsedMicros) {
+    clock.host(elapsedMicros);
+  }
+
+  /**
+   * Two clocks of the host differ by so much about how long nothing came: where that may cost a
+   * wrap of the logger's clock, another stretch begins.
+   */
+  public void hostTimeDoubtful(long byMicros) {
+    Identity present = identity;
+    if (present != null && clock.isLostBy(byMicros)) {
+      finish();
+      clock.restart(present.clockBits());
+      pendingBreak = sink == null ? pendingBreak : SinkSource.Break.TIME_UNKNOWN;
+      sink = null;
+      lastNs = NONE;
+    }
+  }
+
+  /**
    * A mark that the logger does not know of: it belongs after the row handed on last.
    *
    * @param text free text; counts for notes only

@@ -11,7 +11,9 @@ public interface SinkSource {
     /** The logger's clock began again (SPEC H10). */
     NEW_SESSION,
     /** The logger's clock stepped back, against SPEC L10. */
-    STEP_BACK
+    STEP_BACK,
+    /** The logger's clock may have wrapped while nobody could tell how often. */
+    TIME_UNKNOWN
   }
 
   /** The sink for all that follows; the one before gets nothing more. */

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import tripline.sample.Channels;
 import tripline.sample.ContactState;
 import tripline.sample.Mark;
@@ -234,5 +236,71 @@ class LinkSamplesTest {
     log.subList(before.size(), log.size()).clear();
     samples.finish();
     assertThat(copied).hasSize(2).isEqualTo(log.subList(before.size(), log.size()));
+  }
+
+  private static final long WRAP_MICROS = 1L << 32;
+
+  /** Away for minutes or hours: the host's clock counts the wraps of a narrow one. */
+  @ParameterizedTest
+  @ValueSource(longs = {1, 20, 36, 40, 71, 72, 107, 143, 144, 600, 6_000})
+  void theHostsTimeCountsTheWrapsOfANarrowClock(long awayMinutes) {
+    long startMicros = WRAP_MICROS - 5_000_000;
+    long awayMicros = awayMinutes * 60_000_000;
+    describe(32, 1);
+    samples.hostTime(1_000_000);
+    send(block(0, startMicros, 1));
+    samples.lineLost();
+    // The two clocks differ by a second, and by another in ten thousand.
+    samples.hostTime(1_000_000 + awayMicros + 1_000_000 + awayMicros / 10_000);
+    send(block(7, (startMicros + awayMicros) % WRAP_MICROS, 1));
+    assertThat(log)
+        .containsExactly(
+            "begin FIRST",
+            "row " + 1000 * startMicros + " -2.0 3 3",
+            "loss " + 1000 * startMicros + " " + 1000 * (startMicros + awayMicros) + " 6",
+            "row " + 1000 * (startMicros + awayMicros) + " -2.0 3 3");
+  }
+
+  /** What comes late, out of the logger's buffer or the host's, never costs a wrap. */
+  @Test
+  void theHostsTimeMayLagOrRush() {
+    describe(32, 1);
+    for (long seconds : new long[] {0, 500, 600, 1_500, 1_501, 2_400, 4_000}) {
+      samples.hostTime(seconds * 1_000_000);
+      send(block(seconds, seconds * 1_000_000 % WRAP_MICROS, 1));
+    }
+    samples.hostTime(4_000_000_000L + 1_200_000_000L);
+    send(block(4_001, 4_001_000_000L, 1));
+    assertThat(log)
+        .filteredOn(l -> l.startsWith("row"))
+        .last()
+        .isEqualTo("row 4001000000000 -2.0 3 3");
+    assertThat(log).filteredOn(l -> l.startsWith("begin")).hasSize(1);
+  }
+
+  @Test
+  void whereTheHostsClocksDifferANarrowClockBeginsAStretch() {
+    long hour = 3_600_000_000L;
+    describe(32, 1);
+    samples.hostTime(0);
+    send(block(0, 1_000, 1));
+    samples.lineLost();
+    samples.hostTimeDoubtful(hour / 10);
+    send(block(1, 2_000, 1));
+    samples.lineLost();
+    samples.hostTimeDoubtful(hour);
+    send(block(2, 500, 1));
+    assertThat(log)
+        .containsExactly(
+            "begin FIRST",
+            "row 1000000 -2.0 3 3",
+            "row 2000000 -2.0 3 3",
+            "begin TIME_UNKNOWN",
+            "row 500000 -2.0 3 3");
+    describe(53, 2);
+    send(block(0, 1_000, 1));
+    samples.hostTimeDoubtful(100 * hour);
+    send(block(1, 2_000, 1));
+    assertThat(log).endsWith("begin NEW_SESSION", "row 1000000 -2.0 3 3", "row 2000000 -2.0 3 3");
   }
 }

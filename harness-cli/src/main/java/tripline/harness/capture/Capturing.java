@@ -73,10 +73,15 @@ public final class Capturing {
     this.nanoTime = nanoTime;
     this.utc = utc;
     this.samples = new LinkSamples(asked, why -> live);
-    this.incoming = new Incoming(file::received, samples);
+    this.incoming = new Incoming(this::keep, samples);
     this.marks = new Marks(file, samples, panel);
     this.rate = new RowRate(nanoTime.getAsLong());
     this.dearth = new Dearth(nanoTime.getAsLong());
+  }
+
+  private void keep(byte[] bytes, int length) {
+    file.received(bytes, length);
+    samples.hostTime(file.elapsedMicros());
   }
 
   /** What came from the logger so far. */

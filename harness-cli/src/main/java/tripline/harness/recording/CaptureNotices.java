@@ -119,11 +119,18 @@ final class CaptureNotices {
               + loggers.stream().map(i -> i.model() + " " + i.serial()).distinct().toList());
     }
     for (int i = 1; i < breaks.size() && i <= MOST_TOLD; i++) {
-      notices.add(
-          breaks.get(i) == SinkSource.Break.NEW_SESSION
-              ? "the logger was switched on again: analysed on either side of it as two"
-              : "the logger's clock steps back: analysed on either side of it as two");
+      notices.add(what(breaks.get(i)) + ": analysed on either side of it as two");
     }
+  }
+
+  private static String what(SinkSource.Break why) {
+    return switch (why) {
+      case NEW_SESSION -> "the logger was switched on again";
+      case TIME_UNKNOWN ->
+          "how long the line was lost is not known (the host slept, or its time was set), and the"
+              + " logger's clock wraps";
+      default -> "the logger's clock steps back";
+    };
   }
 
   private void channels(List<ChannelDescription> channels, JobSheet sheet) {
