@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import tripline.RequiredProgram;
+import tripline.harness.rehearse.script.LineReader;
 
 class RehearseTest {
   private static final String JOB =
@@ -75,6 +77,23 @@ class RehearseTest {
     assertThat(run.status()).isEqualTo(5);
     assertThat(run.errors().lines()).hasSize(1);
     assertThat(folder.resolve("port")).hasContent("mine");
+  }
+
+  /** What help shows as a script is one. */
+  @Test
+  void theScriptThatHelpShowsCanBePlayed() throws Exception {
+    String help = CommandRun.of("rehearse", "--help").answers();
+    List<String> shown =
+        help.substring(help.indexOf("A script, for one"))
+            .lines()
+            .skip(1)
+            .filter(l -> !l.isBlank())
+            .toList();
+    assertThat(shown).hasSize(11);
+    LineReader reader = new LineReader(List.of());
+    for (String line : shown) {
+      assertThat(reader.read(line).isPresent()).as(line).isNotEqualTo(line.contains("#"));
+    }
   }
 
   /** Help is the only place where somebody learns the lines. */

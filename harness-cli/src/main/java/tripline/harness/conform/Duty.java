@@ -6,7 +6,7 @@ import java.util.Set;
 /** What a logger is held to: one line of the answer each, named by the clause of the protocol. */
 public enum Duty {
   POWER_UP("L1", "switched on: a delimiter, identity, every channel, status"),
-  REPEATS("L2", "without receiving: identity and channels at least every 10 s"),
+  REPEATS("L2", "without receiving: samples; identity, channels at least every 10 s"),
   HELLO("L3", "hello: identity, channels in order, status, then the answer"),
   ANSWERS("L3", "every command is answered once, with its type and sequence"),
   IN_TIME("L3", "an answer begins within 500 ms"),

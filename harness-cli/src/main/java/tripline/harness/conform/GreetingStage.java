@@ -2,6 +2,8 @@ package tripline.harness.conform;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import tripline.harness.failure.LinkFailure;
 import tripline.harness.serial.LineGone;
 import tripline.link.Ability;
@@ -15,6 +17,7 @@ import tripline.link.LinkMessage;
 import tripline.link.LoggerState;
 import tripline.link.MessageType;
 import tripline.link.Result;
+import tripline.link.SampleBlock;
 import tripline.link.Status;
 import tripline.link.Stop;
 
@@ -147,21 +150,49 @@ final class GreetingStage {
               : "of the %d bytes that came none make a message (is the baud rate right?)"
                   .formatted(bytes));
     }
-    List<Long> times = new ArrayList<>(List.of(startNs));
-    for (Heard heard : exam.since(0)) {
-      if (heard.message() instanceof Identity) {
-        times.add(heard.arrivalNs());
-      }
+    repeats(startNs);
+    boolean samples = exam.since(0).stream().anyMatch(h -> h.message() instanceof SampleBlock);
+    exam.ledger()
+        .judge(
+            Duty.REPEATS,
+            samples,
+            "not one sample in %.0f s, and it cannot be told to start"
+                .formatted((talker.nowNs() - startNs) * 1e-9));
+  }
+
+  /** Whether it says often enough who it is, and what each of its channels. */
+  private void repeats(long startNs) {
+    Map<String, Long> last = new TreeMap<>(Map.of("identity", startNs));
+    Identity identity = exam.witness().identity();
+    for (int i = 0; identity != null && i < identity.positions(); i++) {
+      last.put("position " + i, startNs);
     }
-    times.add(talker.nowNs());
+    for (int i = 0; identity != null && i < identity.contacts(); i++) {
+      last.put("contact " + i, startNs);
+    }
     long longest = 0;
-    for (int i = 1; i < times.size(); i++) {
-      longest = Math.max(longest, times.get(i) - times.get(i - 1));
+    String what = "identity";
+    List<Heard> all = exam.since(0);
+    for (int i = 0; i <= all.size(); i++) {
+      List<String> names = new ArrayList<>();
+      long nowNs = i < all.size() ? all.get(i).arrivalNs() : talker.nowNs();
+      if (i < all.size()) {
+        named(all.get(i).message(), names);
+      } else {
+        names.addAll(last.keySet());
+      }
+      for (String name : names) {
+        Long before = last.replace(name, nowNs);
+        if (before != null && nowNs - before > longest) {
+          longest = nowNs - before;
+          what = name;
+        }
+      }
     }
     exam.ledger()
         .judge(
             Duty.REPEATS,
             longest <= 10_000_000_000L + Talker.GRACE_NS,
-            "%.1f s without an identity, and it answers nothing".formatted(longest * 1e-9));
+            "%.1f s without %s, and it answers nothing".formatted(longest * 1e-9, what));
   }
 }

@@ -14,10 +14,15 @@ final class NumberLaw {
 
   private final Ledger ledger;
   private final List<Heard> heard;
-  private long nextSample;
-  private long nextEdge;
-  private int nextMark;
-  private boolean know;
+  private final Count samples = new Count();
+  private final Count edges = new Count();
+  private final Count marks = new Count();
+
+  /** What is numbered one by one; where the run was joined, from the first number heard. */
+  private static final class Count {
+    private long next;
+    private boolean known;
+  }
 
   private NumberLaw(Exam exam) {
     ledger = exam.ledger();
@@ -34,39 +39,46 @@ final class NumberLaw {
   }
 
   private void judge(Run run) {
-    know = run.begun() == Run.Begun.BY_US;
+    know(run.begun() == Run.Begun.BY_US);
     for (int i = run.from(); i < run.to(); i++) {
       Heard each = heard.get(i);
       if (i > run.from() && ((each.sequence() - heard.get(i - 1).sequence()) & 0xffff) != 1) {
         // A message is missing: what it held is the sequence's business.
-        know = false;
+        know(false);
       }
       if (each.message() instanceof SampleBlock block) {
-        nextSample = follow("samples", block.number(), nextSample, block.rows());
-        know = true;
-      } else if (each.message() instanceof EdgeBlock edges) {
-        nextEdge = follow("edges", edges.number(), nextEdge, edges.edges());
+        follow("samples", block.number(), samples, block.rows());
+      } else if (each.message() instanceof EdgeBlock block) {
+        follow("edges", block.number(), edges, block.edges());
       } else if (each.message() instanceof LossMessage loss) {
         lost(loss);
       } else if (each.message() instanceof MarkMessage mark) {
-        nextMark = (int) follow("mark", mark.number(), nextMark, 1) & MARK_WRAP;
+        follow("mark", mark.number(), marks, 1);
+        marks.next &= MARK_WRAP;
       }
     }
+  }
+
+  private void know(boolean known) {
+    samples.known = known;
+    edges.known = known;
+    marks.known = known;
   }
 
   private void lost(LossMessage loss) {
     if (loss.what() == LossWhat.SAMPLES) {
-      nextSample = follow("loss of samples", loss.number(), nextSample, loss.count());
+      follow("loss of samples", loss.number(), samples, loss.count());
     } else if (loss.what() == LossWhat.EDGES) {
-      nextEdge = follow("loss of edges", loss.number(), nextEdge, loss.count());
+      follow("loss of edges", loss.number(), edges, loss.count());
     }
   }
 
-  private long follow(String what, long number, long expected, long count) {
+  private void follow(String what, long number, Count count, long many) {
     ledger.judge(
         Duty.NUMBERS,
-        !know || number == expected,
-        "%s with number %d, expected %d".formatted(what, number, expected));
-    return (number + count) & WRAP;
+        !count.known || number == count.next,
+        "%s with number %d, expected %d".formatted(what, number, count.next));
+    count.known = true;
+    count.next = (number + many) & WRAP;
   }
 }

@@ -18,6 +18,7 @@ import tripline.link.LinkEncoder;
 import tripline.link.LinkMessage;
 import tripline.link.MarkMessage;
 import tripline.link.MessageType;
+import tripline.link.Result;
 import tripline.link.Status;
 
 /** Says things to a logger, right ones and wrong ones, and listens. */
@@ -35,6 +36,11 @@ final class Talker {
   private static final long MOST_NS = 8_000_000_000L;
 
   private static final int TRIES = 3;
+
+  /** A logger that is busy is asked so often again, and so long later: two seconds in all. */
+  private static final int BUSY_TRIES = 10;
+
+  private static final long BUSY_NS = 200_000_000L;
   private static final int BITS_A_BYTE = 10;
   private static final byte[] DELIMITER = {0};
 
@@ -134,9 +140,17 @@ final class Talker {
     return Arrays.copyOf(out, encoder.encode(command, sequence, encoding, out, 0));
   }
 
-  /** Says a command until it is answered, three times at most (SPEC H3). */
+  /**
+   * Says a command until it is answered, three times at most (SPEC H3); one that is busy is asked
+   * again, as busy asks for (SPEC §5, 0A).
+   */
   Reply ask(LinkMessage command) throws LineGone {
-    return ask(command, take());
+    Reply reply = ask(command, take());
+    for (int tries = 0; tries < BUSY_TRIES && reply.is(Result.BUSY); tries++) {
+      listen(BUSY_NS);
+      reply = ask(command, take());
+    }
+    return reply;
   }
 
   /** As above under a given sequence. */

@@ -18,10 +18,15 @@ import tripline.harness.rehearse.RigPlan;
 import tripline.harness.rehearse.ShippedSheets;
 import tripline.harness.rehearse.valve.Setting;
 import tripline.harness.serial.ByteLine;
+import tripline.link.Answer;
 import tripline.link.ChannelDescription;
 import tripline.link.Encoding;
 import tripline.link.Identity;
+import tripline.link.LinkEncoder;
 import tripline.link.LinkMessage;
+import tripline.link.MessageType;
+import tripline.link.Result;
+import tripline.link.Start;
 
 class ConformityTest {
   private static RigPlan plan(Encoding talks, double uptimeS) {
@@ -139,14 +144,16 @@ class ConformityTest {
     assertThat(standing(report, Outcome.NOT_SEEN)).containsExactly(Duty.POWER_UP);
   }
 
-  /** Describes itself again and again, and hears nothing. */
+  /** Describes itself again and again, and hears nothing; samples from power-up, if it does. */
   private static final class Deaf extends Broken {
     private final List<LinkMessage> description = new java.util.ArrayList<>();
     private final long everyNs;
     private long dueNs;
+    private boolean started;
 
-    Deaf(long everyNs) {
+    Deaf(long everyNs, boolean samples) {
       this.everyNs = everyNs;
+      started = !samples;
     }
 
     @Override
@@ -154,13 +161,17 @@ class ConformityTest {
       if (message instanceof Identity || message instanceof ChannelDescription) {
         description.add(message);
       }
-      say(message);
+      if (!(message instanceof Answer)) {
+        say(message);
+      }
     }
 
     @Override
     byte[] toLogger(byte[] bytes, long atNs) {
       super.toLogger(bytes, atNs);
-      return new byte[0];
+      boolean starts = !started;
+      started = true;
+      return starts ? encoded(new Start(0, 20), new LinkEncoder()) : new byte[0];
     }
 
     @Override
@@ -174,12 +185,38 @@ class ConformityTest {
 
   @Test
   void aLoggerThatCannotReceiveIsHeardOut() {
-    Report kept = examine(new Deaf(8_000_000_000L));
+    Report kept = examine(new Deaf(8_000_000_000L, true));
     assertThat(standing(kept, Outcome.FAILS)).as(text(kept)).isEmpty();
     assertThat(standing(kept, Outcome.HOLDS)).contains(Duty.REPEATS, Duty.SEQUENCE);
     assertThat(standing(kept, Outcome.NOT_TRIED)).contains(Duty.HELLO, Duty.STORED);
-    Report broken = examine(new Deaf(14_000_000_000L));
+    Report broken = examine(new Deaf(14_000_000_000L, true));
     assertThat(standing(broken, Outcome.FAILS)).containsExactly(Duty.REPEATS);
+    Report idle = examine(new Deaf(8_000_000_000L, false));
+    assertThat(standing(idle, Outcome.FAILS)).containsExactly(Duty.REPEATS);
+    assertThat(text(idle)).contains("not one sample in 21 s");
+  }
+
+  /** In the midst of something else, as it may say (SPEC §6). */
+  @Test
+  void aLoggerThatIsBusyIsAskedAgain() {
+    Broken busy =
+        new Broken() {
+          private int commands;
+
+          @Override
+          void message(LinkMessage message) {
+            if (message instanceof Answer a
+                && a.commandCode() == MessageType.RATE.code()
+                && a.result() == Result.DONE
+                && commands++ == 0) {
+              say(new Answer(a.commandCode(), Result.BUSY.code(), a.to(), 0));
+            } else {
+              say(message);
+            }
+          }
+        };
+    Report report = examine(busy);
+    assertThat(standing(report, Outcome.FAILS)).as(text(report)).isEmpty();
   }
 
   @Test

@@ -29,5 +29,18 @@ public final class Grammar {
         restart               it loses its power for a moment
         where, truth          where the valve stands; how it really is built and set
         help, quit            these lines; the end
+
+      A script, for one (while `record` or `watch` runs in another window):
+        # until the host has started the logger
+        await start
+        touch closed
+        press closed-stop
+        touch open
+        # while the valve is on its way down
+        after 3 unplug
+        after 8 plug
+        touch closed
+        await stop
+        truth
       """;
 }
