@@ -181,17 +181,15 @@ final class PlaceSolver {
       variance += weight[c] * (fit.variance[c] + off * off);
       speedVariance += weight[c] * (fit.speedVariance[c] + speedOff * speedOff);
     }
-    double u = Math.sqrt(variance * fit.excess() * (1 + unmodelled(fit, weight[0])));
+    double misfit = fit.excess() * (1 + unmodelled(fit, weight[0]));
+    double u = Math.sqrt(variance * misfit);
+    double speedU = Math.sqrt(speedVariance * misfit);
     double fitted = value + fit.window.origin;
     if (fit.window.kind == FitWindow.Kind.COUNT_EDGES && offCount(fitted, u, fit.window.nearest)) {
       return new Place(
-          fit.window.nearest,
-          quantum / Math.sqrt(12),
-          speed,
-          Math.sqrt(speedVariance),
-          fit.window.points);
+          fit.window.nearest, quantum / Math.sqrt(12), speed, speedU, fit.window.points);
     }
-    return new Place(fitted, u, speed, Math.sqrt(speedVariance), fit.window.points);
+    return new Place(fitted, u, speed, speedU, fit.window.points);
   }
 
   /**

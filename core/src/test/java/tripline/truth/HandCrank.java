@@ -12,6 +12,9 @@ public final class HandCrank {
 
   private static final double CREEP = 0.01;
 
+  /** What he keeps clear of a stop when he turns back a little, turns. */
+  private static final double CLEAR_TURNS = 0.05;
+
   private final Actuator actuator;
   private final HandStyle style;
   private final Rng rng;
@@ -90,10 +93,16 @@ public final class HandCrank {
     if (rng.chance(style.reversalShare())) {
       double keep = untilPause;
       untilPause = Double.POSITIVE_INFINITY;
-      turnTo(actuator.handwheel() - sign * rng.uniform(0.1, 0.6), 0);
+      turnTo(within(actuator.handwheel() - sign * rng.uniform(0.1, 0.6)), 0);
       actuator.rest(rng.uniform(0.2, 0.6));
       untilPause = keep;
     }
+  }
+
+  /** Nobody turns back through a stop he has just left. */
+  private double within(double handwheelTurns) {
+    double most = actuator.plan().spanTurns() + actuator.plan().lostMotionTurns();
+    return Math.max(CLEAR_TURNS, Math.min(most - CLEAR_TURNS, handwheelTurns));
   }
 
   private void step(double sign, double target, double aim) {
