@@ -55,7 +55,7 @@ public final class SummaryPage {
   }
 
   private static String figure(@Nullable Figure figure, @Nullable Figure change) {
-    return SummaryText.figure(figure, change).replace(" -", " −");
+    return SummaryText.figure(figure, change).replace('-', figure == null ? '-' : '−');
   }
 
   private static String template() throws IOException {

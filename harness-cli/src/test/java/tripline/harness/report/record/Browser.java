@@ -15,13 +15,13 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 
 /** A headless Chromium that measures a page where a reader would see it. */
-final class Browser {
+public final class Browser {
   private static final int LIMIT_S = 90;
 
   private Browser() {}
 
   /** Skips the test where there is no Chromium, or fails it where everything is required. */
-  static Path found() {
+  public static Path found() {
     Path chromium =
         Stream.of(System.getenv().getOrDefault("PATH", "").split(":", -1))
             .flatMap(
@@ -37,7 +37,7 @@ final class Browser {
   }
 
   /** The page in a frame of a width, measured after it was laid out. */
-  static JsonNode measure(Path chromium, Path folder, String page, int width)
+  public static JsonNode measure(Path chromium, Path folder, String page, int width)
       throws IOException, InterruptedException {
     String frame;
     try (var in = Browser.class.getResourceAsStream("/report/browser/measure.html")) {
