@@ -36,6 +36,24 @@ final class Budgets {
     return estimate(figure, "after ");
   }
 
+  /** The same without a part that is an error of what was taken off, not of what was seen. */
+  Estimate beforeBut(Measured figure, String part) {
+    return estimate(without(figure, part), "before ", Shape.NORMAL);
+  }
+
+  /** The same of the later result. */
+  Estimate afterBut(Measured figure, String part) {
+    return estimate(without(figure, part), "after ", Shape.NORMAL);
+  }
+
+  private static Measured without(Measured figure, String part) {
+    return new Measured(
+        figure.value(),
+        figure.u(),
+        figure.u95(),
+        figure.parts().stream().filter(p -> !p.name().equals(part)).toList());
+  }
+
   /**
    * A rectangular part may be the sum of several by that name, which is no rectangle: it is taken
    * as one only where that gives the stated 95 % interval again.

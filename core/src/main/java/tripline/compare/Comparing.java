@@ -18,6 +18,7 @@ import tripline.result.Result.CamResult;
 import tripline.result.Result.EndResult;
 import tripline.result.Result.Measured;
 import tripline.result.Result.TravelResult;
+import tripline.travel.PartNames;
 
 /** The steps of a comparison: subtract, count what is looked at, judge. */
 final class Comparing {
@@ -43,8 +44,13 @@ final class Comparing {
     List<EndMove> ends = Stream.of(End.values()).map(this::end).toList();
     List<CamResult> known =
         after.cams().stream().filter(c -> Cams.find(before, c).isPresent()).toList();
-    Movement span = travel(TravelResult::span);
-    Movement lost = travel(TravelResult::lostMotion);
+    Optional<Estimate> play =
+        kinship.of() == Kinship.Of.APART
+            ? LostMotionMove.of(before, after, budgets)
+            : Optional.empty();
+    Movement span = play.map(this::span).orElseGet(() -> travel(TravelResult::span));
+    Movement bound = travel(TravelResult::lostMotion);
+    Movement lost = play.map(bound::by).orElse(bound);
     Family trips =
         Family.of(
             Stream.concat(raw.stream().map(TripMove::move), ends.stream().map(EndMove::backoff)),
@@ -87,6 +93,24 @@ final class Comparing {
     return kinship.of() == Kinship.Of.SAME_RESULT
         ? Movement.UNKNOWN
         : move(figure.apply(before.travel()), figure.apply(after.travel()));
+  }
+
+  /** Span is the way of the handwheel from stop to stop less lost motion: each has its movement. */
+  private Movement span(Estimate play) {
+    Movement span = travel(TravelResult::span);
+    Measured then = before.travel().span();
+    Measured now = after.travel().span();
+    if (span.by().isEmpty() || then == null || now == null) {
+      return span;
+    }
+    Estimate wayThen = budgets.beforeBut(then, PartNames.PLAY).plus(lost(before));
+    Estimate wayNow = budgets.afterBut(now, PartNames.PLAY).plus(lost(after));
+    return span.by(wayNow.minus(wayThen).minus(play));
+  }
+
+  private static double lost(Account account) {
+    Measured lost = account.travel().lostMotion();
+    return lost == null ? 0 : lost.value();
   }
 
   /** Movement of each trip point of a cam in one direction, wherever x counts from. */

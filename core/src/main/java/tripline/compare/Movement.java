@@ -9,7 +9,8 @@ import tripline.measure.Estimate;
  * @param before as it was; empty where not known
  * @param after as it is
  * @param by after less before, with its own uncertainty: what both share has cancelled. Empty where
- *     either is not known, or the two count from different places
+ *     either is not known, or the two count from different places. Of lost motion and of span it is
+ *     found cam by cam ({@code LostMotionMove}) and need not be the difference of the two figures
  * @param seen what may be said of it
  */
 public record Movement(
@@ -34,6 +35,11 @@ public record Movement(
   /** The same two figures where their difference means nothing. */
   Movement incomparable() {
     return new Movement(before, after, Optional.empty(), Seen.NOT_KNOWN);
+  }
+
+  /** The same two figures where their difference is known better than from them. */
+  Movement by(Estimate known) {
+    return new Movement(before, after, by.map(b -> known), seen);
   }
 
   Movement judged(Family family) {

@@ -19,8 +19,9 @@
  *   <li><em>Skew</em> between the clocks of position and contacts: a logger's constant as long as
  *       it runs, and nobody knows that it stays through the next set-up. Within one result only.
  *   <li><em>Lost motion</em>, measured or assumed: measured anew, and it may have worn. Within one
- *       result only. That it is known as a bound, a cam's differential included, is the same on
- *       both sides.
+ *       result only. It is known as a bound, with the differentials of whichever cams could not be
+ *       told from the smallest that day: its movement, and with it that of the span, is found cam
+ *       by cam, where the differentials cancel ({@code LostMotionMove}).
  *   <li><em>Registration</em> of recordings that lost their zero: within one result only. Laid over
  *       the other result by its contact changes, the cams agree by construction: then only
  *       movements between cams are known, whatever the intervals of x say.

@@ -32,6 +32,8 @@ final class CompareScore {
   int backoffsHeld;
   int spans;
   int spansHeld;
+  int lostMotions;
+  int lostMotionsHeld;
   int gross;
   int grossFound;
   int small;
@@ -60,6 +62,13 @@ final class CompareScore {
               spans++;
               spansHeld += holds(by, 0) ? 1 : 0;
             });
+    seen.lostMotion()
+        .by()
+        .ifPresent(
+            by -> {
+              lostMotions++;
+              lostMotionsHeld += holds(by, 0) ? 1 : 0;
+            });
   }
 
   void merge(CompareScore other) {
@@ -76,6 +85,8 @@ final class CompareScore {
     backoffsHeld += other.backoffsHeld;
     spans += other.spans;
     spansHeld += other.spansHeld;
+    lostMotions += other.lostMotions;
+    lostMotionsHeld += other.lostMotionsHeld;
     gross += other.gross;
     grossFound += other.grossFound;
     small += other.small;
@@ -153,13 +164,14 @@ final class CompareScore {
   String line() {
     return String.format(
         Locale.ROOT,
-        "%5d | contacts %s | against others %s | backoffs %s | span %s | outside 95 %%, unmoved %s"
+        "%5d | contacts %s | against others %s | backoffs %s | span %s | lost motion %s | outside 95 %%, unmoved %s"
             + " | alarms %s | found gross %s small %s | wrongly %s",
         pairs,
         share(tripsHeld, trips),
         share(againstHeld, against),
         share(backoffsHeld, backoffs),
         share(spansHeld, spans),
+        share(lostMotionsHeld, lostMotions),
         share(outside95, unmovedTrips),
         share(alarms, unmovedPairs),
         share(grossFound, gross),
