@@ -98,8 +98,27 @@ public record Result(
       double sampleRateHz,
       double noise,
       double quantum,
+      SamplingResult sampling,
       List<StrokeResult> strokes,
       PathResult path) {}
+
+  /**
+   * How densely a recording was sampled, and what is missing from it.
+   *
+   * @param usualRateHz rows a second over the time in which none is missing; null where there is
+   *     none
+   * @param positionRateHz position readings a second over the whole recording; null with fewer than
+   *     two
+   * @param lostStretches stretches with rows or position readings missing
+   * @param lostS their length together, s
+   * @param lostSamples how many are missing; null where that cannot be told
+   */
+  public record SamplingResult(
+      @Nullable Double usualRateHz,
+      @Nullable Double positionRateHz,
+      int lostStretches,
+      double lostS,
+      @Nullable Long lostSamples) {}
 
   /** Outline of the travel for drawings, in order of time. */
   public record PathResult(List<PathPoint> points) {}

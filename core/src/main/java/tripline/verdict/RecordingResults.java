@@ -1,5 +1,6 @@
 package tripline.verdict;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
@@ -11,10 +12,12 @@ import tripline.develop.Stroke;
 import tripline.develop.Stroke.Powered;
 import tripline.job.Direction;
 import tripline.measure.Estimate;
+import tripline.reduce.Loss;
 import tripline.reduce.Trace;
 import tripline.result.Result.MotorResult;
 import tripline.result.Result.PathResult;
 import tripline.result.Result.RecordingResult;
+import tripline.result.Result.SamplingResult;
 import tripline.result.Result.StrokeResult;
 import tripline.sample.Drive;
 import tripline.travel.RecordingTrace;
@@ -39,11 +42,30 @@ final class RecordingResults {
         durationS > 0 ? (trace.rows() - 1) / durationS : 0,
         trace.noise(),
         trace.quantum(),
+        sampling(trace, durationS),
         development.strokes().stream()
             .filter(s -> s.recording() == index)
             .map(s -> stroke(assessment, s))
             .toList(),
         new PathResult(ReadingMap.of(development, index).path(trace.outline(), trace.firstNs())));
+  }
+
+  private static SamplingResult sampling(Trace trace, double durationS) {
+    List<Loss> losses = trace.losses();
+    List<Loss> rows = losses.stream().filter(l -> l.what() == Loss.What.ROWS).toList();
+    double wholeS = durationS - lengthS(rows);
+    return new SamplingResult(
+        wholeS > 0 ? (trace.rows() - 1 - rows.size()) / wholeS : null,
+        durationS > 0 && trace.positions() > 1 ? (trace.positions() - 1) / durationS : null,
+        losses.size(),
+        lengthS(losses),
+        losses.stream().anyMatch(l -> l.samples() < 0)
+            ? null
+            : losses.stream().mapToLong(Loss::samples).sum());
+  }
+
+  private static double lengthS(List<Loss> losses) {
+    return losses.stream().mapToLong(l -> l.toNs() - l.fromNs()).sum() * NS;
   }
 
   private static StrokeResult stroke(Assessment assessment, Stroke stroke) {

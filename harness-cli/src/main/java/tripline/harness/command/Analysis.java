@@ -80,10 +80,14 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
         new Provenance(
             job.file(),
             job.sha256(),
-            files.stream().flatMap(f -> f.traces().stream().map(t -> f.started())).toList(),
+            files.stream().flatMap(f -> f.traces().stream().map(t -> made(f))).toList(),
             reference.map(ReferenceFile::source));
     Result result = explaining.of(job.sheet(), traces, reference.map(ReferenceFile::reference));
     return new Analysis(job, result, provenance);
+  }
+
+  private static Provenance.Made made(RecordingFile file) {
+    return new Provenance.Made(file.started(), file.logger());
   }
 
   /** A verdict must not rest on a target that nobody stated without saying so. */

@@ -8,6 +8,7 @@ import tripline.capture.CaptureBegin;
 import tripline.capture.CaptureEncoder;
 import tripline.capture.CaptureEnd;
 import tripline.harness.capture.Utf8Text;
+import tripline.harness.recording.LoggerNames;
 import tripline.link.ChannelDescription;
 import tripline.link.Encoding;
 import tripline.link.Identity;
@@ -68,7 +69,7 @@ final class CaptureTarget implements SampleSink {
             SESSION,
             0,
             0,
-            "converted",
+            LoggerNames.CONVERTED,
             "",
             "tripline " + Version.TEXT));
     if (positions > 0) {

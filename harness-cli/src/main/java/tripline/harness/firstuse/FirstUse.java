@@ -59,7 +59,10 @@ public final class FirstUse {
     Result result = StrokeAnalysis.of(job.sheet(), recording.traces(), Optional.empty());
     if (json) {
       Provenance provenance =
-          new Provenance(job.file(), job.sha256(), List.of(recording.started()));
+          new Provenance(
+              job.file(),
+              job.sha256(),
+              List.of(new Provenance.Made(recording.started(), recording.logger())));
       ResultJson.write(result, provenance, Writer.nullWriter());
     }
     if (text) {

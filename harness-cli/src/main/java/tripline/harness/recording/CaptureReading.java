@@ -74,6 +74,7 @@ final class CaptureReading implements Reading {
     return new RecordingFile(
         traces,
         begin.filter(b -> b.utcMicros() > 0).map(b -> instant(b.utcMicros())),
+        LoggerNames.of(stretches.loggers()),
         notices,
         power());
   }

@@ -16,12 +16,14 @@ import tripline.travel.RecordingTrace;
  *
  * @param traces one, or several where time stepped back in it; at least one
  * @param started when its logger says it began
+ * @param logger who recorded it, as the logger or the file names it
  * @param notices what the user should know about it, without the file's name
  * @param power the logger of a capture, where it decides whether position zero is kept
  */
 public record RecordingFile(
     List<RecordingTrace> traces,
     Optional<Instant> started,
+    Optional<String> logger,
     List<String> notices,
     Optional<LoggerPower> power) {
   /** Which recording of a job a file is. */
@@ -43,10 +45,6 @@ public record RecordingFile(
   /** SHA-256 of its bytes. */
   public String sha256() {
     return traces.get(0).sha256();
-  }
-
-  RecordingFile(List<RecordingTrace> traces, Optional<Instant> started, List<String> notices) {
-    this(traces, started, notices, Optional.empty());
   }
 
   /**
@@ -107,6 +105,6 @@ public record RecordingFile(
         0,
         new RecordingTrace(
             first.name(), first.sha256(), first.drive(), first.told(), zero, first.trace()));
-    return new RecordingFile(changed, started, notices, power);
+    return new RecordingFile(changed, started, logger, notices, power);
   }
 }

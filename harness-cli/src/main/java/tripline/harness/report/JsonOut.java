@@ -84,6 +84,14 @@ final class JsonOut {
     }
   }
 
+  void whole(String key, @Nullable Long value) throws IOException {
+    if (value == null) {
+      g.writeNullField(key);
+    } else {
+      g.writeNumberField(key, value);
+    }
+  }
+
   void number(String key, @Nullable Double value) throws IOException {
     g.writeFieldName(key);
     figure(value);

@@ -9,18 +9,34 @@ import java.util.Optional;
  *
  * @param jobFile job sheet as the user named it
  * @param jobSha256 digest of its bytes, lower-case hex
- * @param started when each recording began by its logger's clock, in the order of the result's
+ * @param recordings what each says of its making, in the order of the result's
  * @param reference the earlier result that was to bring hard stops
  */
 public record Provenance(
-    String jobFile, String jobSha256, List<Optional<Instant>> started, Optional<Source> reference) {
+    String jobFile, String jobSha256, List<Made> recordings, Optional<Source> reference) {
   public Provenance {
-    started = List.copyOf(started);
+    recordings = List.copyOf(recordings);
   }
 
   /** Where a result comes from that took nothing from an earlier one. */
-  public Provenance(String jobFile, String jobSha256, List<Optional<Instant>> started) {
-    this(jobFile, jobSha256, started, Optional.empty());
+  public Provenance(String jobFile, String jobSha256, List<Made> recordings) {
+    this(jobFile, jobSha256, recordings, Optional.empty());
+  }
+
+  /** What the recording of a number says, counted from 0; nothing where it is not known. */
+  public Made recording(int index) {
+    return index < recordings.size() ? recordings.get(index) : Made.UNKNOWN;
+  }
+
+  /**
+   * What a recording says of its making.
+   *
+   * @param started when it began, by its logger's clock
+   * @param logger who recorded it, as the logger or the file names it
+   */
+  public record Made(Optional<Instant> started, Optional<String> logger) {
+    /** Nothing. */
+    public static final Made UNKNOWN = new Made(Optional.empty(), Optional.empty());
   }
 
   /**

@@ -3,11 +3,11 @@ package tripline.harness.report;
 import java.io.IOException;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import tripline.result.Result.MotorResult;
 import tripline.result.Result.PathPoint;
 import tripline.result.Result.RecordingResult;
+import tripline.result.Result.SamplingResult;
 import tripline.result.Result.StopResult;
 import tripline.result.Result.StrokeResult;
 
@@ -15,22 +15,34 @@ import tripline.result.Result.StrokeResult;
 final class RecordingJson {
   private RecordingJson() {}
 
-  static void write(RecordingResult recording, Optional<Instant> started, JsonOut out)
+  static void write(RecordingResult recording, Provenance.Made made, JsonOut out)
       throws IOException {
     out.text("file", recording.file());
     out.text("sha256", recording.sha256());
     out.text("drive", recording.drive());
-    out.text("started", started.map(Instant::toString).orElse(null));
+    out.text("started", made.started().map(Instant::toString).orElse(null));
+    out.text("logger", made.logger().orElse(null));
     out.number("samples", recording.samples());
     out.number("duration_s", recording.durationS());
     out.number("sample_rate_hz", recording.sampleRateHz());
     out.number("noise", recording.noise());
     out.number("quantum", recording.quantum());
+    sampling(recording.sampling(), out);
     out.list("strokes", recording.strokes(), RecordingJson::stroke);
     List<PathPoint> path = recording.path().points();
     out.open("path");
     out.numbers("time_s", path.stream().mapToDouble(PathPoint::timeS).toArray());
     out.numbers("position", path.stream().mapToDouble(PathPoint::position).toArray());
+    out.close();
+  }
+
+  private static void sampling(SamplingResult sampling, JsonOut out) throws IOException {
+    out.number("usual_rate_hz", sampling.usualRateHz());
+    out.number("position_rate_hz", sampling.positionRateHz());
+    out.open("lost");
+    out.number("stretches", (long) sampling.lostStretches());
+    out.number("length_s", (Double) sampling.lostS());
+    out.whole("samples", sampling.lostSamples());
     out.close();
   }
 

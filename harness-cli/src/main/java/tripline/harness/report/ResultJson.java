@@ -3,10 +3,8 @@ package tripline.harness.report;
 import com.fasterxml.jackson.core.JsonGenerator;
 import java.io.IOException;
 import java.io.Writer;
-import java.time.Instant;
 import java.util.Iterator;
 import java.util.Map;
-import java.util.Optional;
 import tripline.Version;
 import tripline.result.Result;
 import tripline.result.Result.AsFound;
@@ -56,13 +54,13 @@ public final class ResultJson {
           o.text("file", source.file());
           o.text("sha256", source.sha256());
         });
-    Iterator<Optional<Instant>> started = from.started().iterator();
+    Iterator<Provenance.Made> made = from.recordings().iterator();
     out.list(
         "recordings",
         result.recordings(),
         (recording, o) ->
             RecordingJson.write(
-                recording, started.hasNext() ? started.next() : Optional.empty(), o));
+                recording, made.hasNext() ? made.next() : Provenance.Made.UNKNOWN, o));
     out.open("travel");
     travel(result.travel(), out);
     out.close();

@@ -40,6 +40,7 @@ import tripline.result.Result.PartResult;
 import tripline.result.Result.PathPoint;
 import tripline.result.Result.PathResult;
 import tripline.result.Result.RecordingResult;
+import tripline.result.Result.SamplingResult;
 import tripline.result.Result.SensorResult;
 import tripline.result.Result.SettingResult;
 import tripline.result.Result.StopResult;
@@ -55,7 +56,10 @@ class ResultJsonTest {
   private static final Measured FIGURE =
       new Measured(0.5, 0.0125, 0.0245, List.of(new PartResult("fit", 0.0125, "normal")));
   private static final Provenance FROM =
-      new Provenance("job.toml", "ab12", List.of(Optional.of(Instant.EPOCH)));
+      new Provenance(
+          "job.toml",
+          "ab12",
+          List.of(new Provenance.Made(Optional.of(Instant.EPOCH), Optional.of("RL-8 0007"))));
 
   @TempDir Path folder;
 
@@ -313,6 +317,7 @@ class ResultJsonTest {
                 500,
                 Double.NaN,
                 0.0005,
+                new SamplingResult(500.0, null, 2, 0.5, null),
                 List.of(
                     new StrokeResult(
                         0,

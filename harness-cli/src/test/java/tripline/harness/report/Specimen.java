@@ -39,6 +39,7 @@ import tripline.result.Result.PartResult;
 import tripline.result.Result.PathPoint;
 import tripline.result.Result.PathResult;
 import tripline.result.Result.RecordingResult;
+import tripline.result.Result.SamplingResult;
 import tripline.result.Result.SensorResult;
 import tripline.result.Result.SettingResult;
 import tripline.result.Result.StopResult;
@@ -299,6 +300,7 @@ public final class Specimen {
         1000,
         0.0011,
         0.0005,
+        new SamplingResult(1000.0, 1000.0, 1, 0.25, 249L),
         List.copyOf(strokes),
         new PathResult(List.copyOf(path)));
   }

@@ -268,7 +268,12 @@ class SummaryTest {
     try (var out = Files.newBufferedWriter(file)) {
       ResultJson.write(
           result,
-          new Provenance("job.toml", "00", List.of(Optional.of(Instant.parse(started)))),
+          new Provenance(
+              "job.toml",
+              "00",
+              List.of(
+                  new Provenance.Made(
+                      Optional.of(Instant.parse(started)), Optional.of("RL-8 0007")))),
           out);
     }
   }

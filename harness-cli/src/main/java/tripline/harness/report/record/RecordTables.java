@@ -26,6 +26,7 @@ import tripline.result.Result.EndsResult;
 import tripline.result.Result.FindingResult;
 import tripline.result.Result.Measured;
 import tripline.result.Result.RecordingResult;
+import tripline.result.Result.SamplingResult;
 import tripline.result.Result.TripResult;
 
 /** The tables of a record, row by row. */
@@ -36,22 +37,40 @@ final class RecordTables {
     List<Fields> rows = new ArrayList<>();
     for (int i = 0; i < result.recordings().size(); i++) {
       RecordingResult r = result.recordings().get(i);
-      Optional<Instant> started =
-          i < from.started().size() ? from.started().get(i) : Optional.empty();
+      Provenance.Made made = from.recording(i);
+      SamplingResult sampling = r.sampling();
       rows.add(
           new Fields()
               .text("number", Integer.toString(i + 1))
               .text("file", r.file())
-              .some("started", started.map(Instant::toString))
+              .some("started", made.started().map(Instant::toString))
+              .some("logger", made.logger())
               .text("sha256", r.sha256())
               .text("drive", r.drive())
               .text("samples", Long.toString(r.samples()))
               .text("duration", FigureText.value(r.durationS(), 0.1))
-              .text("rate", FigureText.plain(r.sampleRateHz()))
+              .text("rate", rate(sampling.usualRateHz()))
+              .text("positionRate", rate(sampling.positionRateHz()))
+              .text("lost", lost(sampling))
               .text("noise", r.noise() > 0 ? FigureText.uncertainty(r.noise()) : "-")
               .text("quantum", r.quantum() > 0 ? FigureText.uncertainty(r.quantum()) : "-"));
     }
     return rows;
+  }
+
+  private static String rate(@Nullable Double hertz) {
+    return hertz == null ? "-" : FigureText.plain(hertz);
+  }
+
+  private static String lost(SamplingResult sampling) {
+    if (sampling.lostStretches() == 0) {
+      return "none";
+    }
+    Long samples = sampling.lostSamples();
+    return (samples == null ? "" : samples + " samples, ")
+        + FigureText.value(sampling.lostS(), 0.1)
+        + " s in "
+        + (sampling.lostStretches() == 1 ? "1 stretch" : sampling.lostStretches() + " stretches");
   }
 
   static List<Fields> ends(Result result, JobSheet sheet) {

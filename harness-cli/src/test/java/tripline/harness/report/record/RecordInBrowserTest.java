@@ -30,7 +30,10 @@ class RecordInBrowserTest {
       new Provenance(
           "cw114.toml",
           "ab".repeat(32),
-          List.of(Optional.of(Instant.parse("2026-03-02T08:14:05Z"))));
+          List.of(
+              new Provenance.Made(
+                  Optional.of(Instant.parse("2026-03-02T08:14:05Z")),
+                  Optional.of("RL-8 0007, firmware 1.2"))));
 
   /** Strokes that all trip at the same place ... */
   private static final double SAME = 0.001;
@@ -98,7 +101,11 @@ class RecordInBrowserTest {
   void hostileTextStaysText(int width) throws Exception {
     Path chromium = Browser.found();
     JobSheet sheet = Specimen.hostileSheet();
-    Provenance from = new Provenance(Specimen.HOSTILE, Specimen.HOSTILE, List.of());
+    Provenance from =
+        new Provenance(
+            Specimen.HOSTILE,
+            Specimen.HOSTILE,
+            List.of(new Provenance.Made(Optional.empty(), Optional.of(Specimen.HOSTILE))));
     String page = RecordPage.of(AcceptedCase.hostile(), sheet, from, Medium.SCREEN);
     // Without its policy the page has nothing but the escaping to protect it.
     String bare = page.replaceFirst("<meta http-equiv=\"Content-Security-Policy\"[^>]*/>", "");

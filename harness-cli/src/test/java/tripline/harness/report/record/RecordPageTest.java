@@ -8,7 +8,6 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.text.PDFTextStripper;
@@ -22,7 +21,7 @@ import tripline.harness.report.record.RecordPage.Medium;
 
 class RecordPageTest {
   private static final Provenance FROM =
-      new Provenance("cw114.toml", "ab".repeat(32), List.of(Optional.empty()));
+      new Provenance("cw114.toml", "ab".repeat(32), List.of(Provenance.Made.UNKNOWN));
 
   @TempDir private Path folder;
 
