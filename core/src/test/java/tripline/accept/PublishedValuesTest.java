@@ -115,7 +115,11 @@ class PublishedValuesTest {
     assertThat(both.repeatability() - 0.02).isCloseTo(0.008353904, within(5e-9));
   }
 
-  /** NIST StRD univariate sets, a stroke a value, brought to the size of deviations. */
+  /**
+   * NIST StRD univariate sets, a stroke a value, brought to the size of deviations. The others have
+   * more values than anybody makes strokes: {@code MomentsTest} feeds all of them to the class that
+   * is used here.
+   */
   @ParameterizedTest
   @EnumSource(names = {"MAVRO", "MICHELSO"})
   void certifiedSets(StrdSets set) {
@@ -126,5 +130,16 @@ class PublishedValuesTest {
     assertThat(moments.mean()).isCloseTo(0.5, within(ROUNDING));
     assertThat(moments.sd() / scale / set.sd()).isCloseTo(1, within(1e-11));
     assertThat(moments.lag1()).isCloseTo(set.lag1(), within(1e-11));
+  }
+
+  /** NIST StRD NumAcc1, as above: exactly 10000002, 1 and -0.5. */
+  @Test
+  void numericalAccuracyOne() {
+    double[] values = {10000001, 10000003, 10000002};
+    Moments moments =
+        Repeats.of(Repeats.scaled(values, 10000002, 0.01)).limit(Direction.CLOSING).moments();
+    assertThat(moments.mean()).isCloseTo(0.5, within(ROUNDING));
+    assertThat(moments.sd() / 0.01).isCloseTo(1, within(1e-12));
+    assertThat(moments.lag1()).isCloseTo(-0.5, within(1e-12));
   }
 }
