@@ -131,6 +131,15 @@ public final class Specimen {
     return s.result();
   }
 
+  /** Runs on to the stop at both ends. */
+  public static Result coasting() {
+    Specimen s = new Specimen(sheet(), 0.512, SPAN - 0.487, 7.70);
+    s.coast = 0.509;
+    s.hand(0, 2);
+    s.motor(0);
+    return s.result();
+  }
+
   public static Result adjusted() {
     Specimen s = new Specimen(sheet(), 0.731, SPAN - 0.487, 7.70);
     s.hand(0, 2);

@@ -21,6 +21,11 @@ final class Approach {
   private static final double BOTTOM = 176;
   private static final double HEIGHT = 206;
 
+  /** From one line of text to the next, and from the middle of a letter to its foot. */
+  private static final double LINE = 13;
+
+  private static final double MIDDLE = 3.3;
+
   private final StrokeResult stroke;
   private final Coast coast;
   private final double stop;
@@ -149,7 +154,7 @@ final class Approach {
     svg.text((LEFT + RIGHT) / 2, HEIGHT - 3, "middle", 9.5, "seconds").fill(Palette.DARK);
     String end = stop > 0 ? "open" : "closed";
     svg.text(2, 10, "start", 9.5, "turns to the " + end + " stop").fill(Palette.DARK);
-    svg.text(RIGHT - 4, (distance.at(0) + BOTTOM) / 2 + 3.3, "end", 9.5, end + " stop")
+    svg.text(LEFT + 4, (distance.at(0) + BOTTOM) / 2 + MIDDLE, "start", 9.5, end + " stop")
         .set("font-weight", "bold")
         .fill(Palette.PAPER);
   }
@@ -171,9 +176,27 @@ final class Approach {
     svg.line(x, a, x, b).stroke(Palette.INK, 1.1);
     svg.line(x - 4, a, x + 4, a).stroke(Palette.INK, 1.1);
     svg.line(x - 4, b, x + 4, b).stroke(Palette.INK, 1.1);
-    // Clear of the path, which runs level along the nearer end of both measures.
-    double middle = (a + b) / 2 + 3.3;
-    double y = column == 0 ? Math.min(middle, b - 4) : Math.max(middle, a + 13);
-    svg.text(RIGHT - 32, y, "end", 9.5, words);
+    svg.text(RIGHT - 32, column == 0 ? coastLine(a, b) : marginLine(a, b), "end", 9.5, words);
+  }
+
+  /** Clear of the path, which runs level along the nearer end of both measures. */
+  private double coastLine(double limit, double standstill) {
+    double under = isCrowded(standstill, distance.at(0)) ? LINE : 0;
+    return Math.min((limit + standstill) / 2 + MIDDLE, standstill - 4 - under);
+  }
+
+  /** Where there is no room for it below the path it stands above, under the coast. */
+  private double marginLine(double standstill, double stopAt) {
+    return isCrowded(standstill, stopAt)
+        ? Math.min(standstill, stopAt) - 5
+        : below(standstill, stopAt);
+  }
+
+  private static double below(double standstill, double stopAt) {
+    return Math.max((standstill + stopAt) / 2 + MIDDLE, standstill + LINE);
+  }
+
+  private static boolean isCrowded(double standstill, double stopAt) {
+    return below(standstill, stopAt) > stopAt - 2;
   }
 }

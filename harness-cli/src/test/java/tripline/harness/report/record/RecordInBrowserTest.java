@@ -44,13 +44,14 @@ class RecordInBrowserTest {
   @TempDir private Path folder;
 
   @ParameterizedTest
-  @CsvSource({"390,early", "1280,powered", "390,adjusted"})
+  @CsvSource({"390,early", "1280,powered", "390,adjusted", "390,coasting"})
   void drawsWhatWasFoundAndKeepsEverythingInItsPlace(int width, String name) throws Exception {
     Path chromium = Browser.found();
     Result result =
         switch (name) {
           case "early" -> Specimen.early();
           case "powered" -> Specimen.powered();
+          case "coasting" -> Specimen.coasting();
           default -> Specimen.adjusted();
         };
     JsonNode seen =
