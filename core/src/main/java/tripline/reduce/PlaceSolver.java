@@ -32,6 +32,9 @@ final class PlaceSolver {
    */
   private static final double RIPPLED_EXCESS = 0.15;
 
+  /** The same where a dozen count edges are all there is to choose a candidate by (same study). */
+  private static final double RIPPLED_EDGES_EXCESS = 0.3;
+
   private static final int ENOUGH_FREEDOM = 8;
 
   /**
@@ -113,7 +116,7 @@ final class PlaceSolver {
       WindowFit fit = fit(spot.windows().get(0), start);
       WindowFit.Misfit left = fit.misfit(fit.best());
       if (left.freedom() >= ENOUGH_FREEDOM) {
-        variances[count++] = start * start * left.residual() / left.freedom();
+        variances[count++] = start * start * left.perFreedom();
       }
     }
     if (count == 0) {
@@ -135,7 +138,7 @@ final class PlaceSolver {
         WindowFit fit = fit(spot.windows().get(0), noise);
         WindowFit.Misfit left = fit.misfit(fit.best());
         if (left.freedom() > 1) {
-          squares[count++] = left.residual() / left.freedom();
+          squares[count++] = left.perFreedom();
           freedom += left.freedom();
         }
       }
@@ -223,7 +226,9 @@ final class PlaceSolver {
     boolean narrowed =
         fit.window.reach == FitWindow.Reach.BOTH_SIDES
             && fit.window.halfWidthS < WindowCutter.HALF_WIDTHS_S[0];
-    return narrowed ? NARROWED_EXCESS : RIPPLED_EXCESS * (1 - straight);
+    double rippled =
+        fit.window.kind == FitWindow.Kind.READINGS ? RIPPLED_EXCESS : RIPPLED_EDGES_EXCESS;
+    return narrowed ? NARROWED_EXCESS : rippled * (1 - straight);
   }
 
   /** Logarithms to shares that add up to one. */

@@ -62,7 +62,16 @@ final class WindowFit {
    * @param residual weighted sum of squares of what it leaves, in variances
    * @param freedom observations less the coefficients that they, not the prior, decide
    */
-  record Misfit(double residual, double freedom) {}
+  record Misfit(double residual, double freedom) {
+    /**
+     * Residual by freedom, such that its median over windows is one where noise is all there is
+     * (Wilson and Hilferty's median of chi-square; {@code freedom} more than one).
+     */
+    double perFreedom() {
+      double median = 1 - 2 / (9 * freedom);
+      return residual / (freedom * median * median * median);
+    }
+  }
 
   /** The candidate of most evidence. */
   int best() {

@@ -43,7 +43,10 @@ final class ChangeStudy {
     }
   }
 
-  /** Goes on to a verdict where a hand recording touched the stops. */
+  /**
+   * Goes on to a verdict where a hand recording touched the stops, with inputs as most loggers have
+   * them, sampled: the verdict allows for what bounce hides between two samples.
+   */
   ChangeStudy judging() {
     judges = true;
     return this;
@@ -77,15 +80,19 @@ final class ChangeStudy {
     Logger logger = new Logger(LoggerPlan.plain(cell.rateHz()).with(inputs), sensor);
     Run.Limit limit = rng.chance(0.5) ? Run.Limit.LOWER : Run.Limit.UPPER;
     JobSheet sheet = run.sheet(sensor, limit);
+    Score score = new Score();
+    score.changes.add(run.actuator, logger, trace(run, logger, sheet, rng).changes());
+    if (judges && cell.motion().byHand()) {
+      Logger usual = new Logger(LoggerPlan.plain(cell.rateHz()), sensor);
+      score.backoffs.add(run, Pipeline.result(sheet, trace(run, usual, sheet, rng)).ends());
+    }
+    return score;
+  }
+
+  private Trace trace(Run run, Logger logger, JobSheet sheet, Rng rng) {
     Reducer reducer = maker.make(Pipeline.settings(sheet));
     logger.record(
         run.actuator.path(), run.timeline, Run.CONTACTS, run.actuator.marks(), rng, reducer.sink());
-    Trace trace = reducer.finish();
-    Score score = new Score();
-    score.changes.add(run.actuator, logger, trace.changes());
-    if (judges && cell.motion().byHand()) {
-      score.backoffs.add(run, Pipeline.result(sheet, trace).ends());
-    }
-    return score;
+    return reducer.finish();
   }
 }
