@@ -108,6 +108,23 @@ class ConvertTest {
   }
 
   @Test
+  void whoRecordedGoesAlong() throws IOException {
+    Path it = RECORDINGS.resolve("unplugged");
+    Path csv = folder.resolve("hand.csv");
+    assertThat(convert(it.resolve("hand.bin"), csv).status()).isZero();
+    String said = loggerOf(it.resolve("job.toml"), it.resolve("hand.bin"));
+    assertThat(said).isNotBlank();
+    assertThat(loggerOf(it.resolve("job.toml"), csv)).isEqualTo(said);
+    Path again = folder.resolve("again.csv");
+    assertThat(convert(csv, again).status()).isZero();
+    assertThat(loggerOf(it.resolve("job.toml"), again)).isEqualTo(said);
+  }
+
+  private static String loggerOf(Path job, Path recording) throws IOException {
+    return check(job, List.of(recording)).at("/recordings/0/logger").asText();
+  }
+
+  @Test
   void aCaptureCutAnywhereIsCheckedForWhatItHoldsAndSaysSo() throws IOException {
     Path capture = folder.resolve("hand.bin");
     convert(RECORDINGS.resolve("right-fine/hand.csv"), capture);

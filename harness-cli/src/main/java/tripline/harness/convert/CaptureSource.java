@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import tripline.capture.CaptureBegin;
 import tripline.capture.CaptureDecoder;
 import tripline.capture.CaptureFormat;
@@ -12,6 +13,7 @@ import tripline.capture.CaptureSamples;
 import tripline.csv.CsvLayout;
 import tripline.harness.failure.InputFailure;
 import tripline.harness.recording.InputBytes;
+import tripline.harness.recording.LoggerNames;
 import tripline.link.ChannelDescription;
 import tripline.link.ChannelKind;
 import tripline.link.SinkSource;
@@ -48,6 +50,7 @@ final class CaptureSource implements Source {
             seen.begin()
                 .filter(b -> b.utcMicros() > 0)
                 .map(b -> Instant.EPOCH.plus(b.utcMicros(), ChronoUnit.MICROS)),
+            LoggerNames.of(Stream.ofNullable(seen.samples().identity()).toList()),
             survey);
   }
 

@@ -16,6 +16,7 @@ import tripline.csv.CsvRequest;
 import tripline.csv.PositionZero;
 import tripline.harness.failure.InputFailure;
 import tripline.harness.recording.InputBytes;
+import tripline.harness.recording.LoggerNames;
 import tripline.link.SinkSource;
 import tripline.sample.Channels;
 import tripline.sample.SampleSink;
@@ -60,6 +61,7 @@ final class CsvSource implements Source {
                 .zero()
                 .map(z -> z == PositionZero.KEPT ? CaptureBegin.Zero.KEPT : CaptureBegin.Zero.LOST),
             metadata.started(),
+            LoggerNames.of(metadata),
             survey);
   }
 

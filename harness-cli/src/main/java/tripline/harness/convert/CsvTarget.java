@@ -52,6 +52,9 @@ final class CsvTarget implements SampleSink {
     if (facts.started().isPresent()) {
       out.write("# started: " + facts.started().get() + "\n");
     }
+    if (facts.logger().isPresent()) {
+      out.write("# logger: " + facts.logger().get().replaceAll("\\p{Cntrl}", " ").strip() + "\n");
+    }
     if (zeroLost) {
       out.write("# zero: lost\n");
     } else if (facts.zero().isPresent()) {

@@ -13,6 +13,7 @@ import tripline.sample.Drive;
  * @param drive what moved the valve, where it says so
  * @param zero whether position zero is that of the recording before, where it says so
  * @param started when it was started
+ * @param logger what recorded it, where it says so
  * @param survey what its rows need
  */
 record Facts(
@@ -20,6 +21,7 @@ record Facts(
     Optional<Drive> drive,
     Optional<CaptureBegin.Zero> zero,
     Optional<Instant> started,
+    Optional<String> logger,
     Survey survey) {
   Facts {
     contacts = List.copyOf(contacts);

@@ -90,14 +90,6 @@ final class CsvReading implements Reading {
       traces.add(new RecordingTrace(file, sha256, drive.drive(), drive.told(), kept, trace));
     }
     return new RecordingFile(
-        traces, metadata.started(), logger(metadata), notices, Optional.empty());
-  }
-
-  /** What a line {@code # logger: ...} says. */
-  private static Optional<String> logger(CsvMetadata metadata) {
-    return metadata.others().stream()
-        .filter(item -> item.key().equalsIgnoreCase("logger") && !item.value().isBlank())
-        .map(item -> item.value().strip())
-        .findFirst();
+        traces, metadata.started(), LoggerNames.of(metadata), notices, Optional.empty());
   }
 }
