@@ -2,6 +2,7 @@ package tripline.develop;
 
 import java.util.Optional;
 import tripline.job.Seat;
+import tripline.reduce.Change;
 import tripline.reduce.Stopping;
 import tripline.travel.Passage;
 import tripline.travel.StopEvents;
@@ -73,8 +74,10 @@ final class StopCause {
     this.seat = seat;
   }
 
+  /** When it happened, whatever its input's filter took: inputs differ in that. */
   private static Span bracket(Passage passage) {
-    return new Span(passage.change().beforeNs(), passage.change().afterNs());
+    Change change = passage.change();
+    return new Span(change.beforeNs() - change.delayNs(), change.afterNs() - change.delayNs());
   }
 
   private static Span onset(Stopping stopping, long skewNs, long skewUNs) {

@@ -14,6 +14,8 @@ import tripline.sample.ContactState;
  * @param bounces extra edges of the burst
  * @param place the position there: a local fit, at the middle of the bracket (skew allowed for)
  * @param motion whether anything moved
+ * @param delayNs how much later its stamps come than those of the position, beyond the sheet's
+ *     skew: what the logger says its input filter takes, ns
  */
 public record Change(
     int channel,
@@ -23,7 +25,21 @@ public record Change(
     long settledNs,
     int bounces,
     Place place,
-    Motion motion) {
+    Motion motion,
+    long delayNs) {
+
+  /** Of a contact whose input delays nothing. */
+  public Change(
+      int channel,
+      ContactState to,
+      long beforeNs,
+      long afterNs,
+      long settledNs,
+      int bounces,
+      Place place,
+      Motion motion) {
+    this(channel, to, beforeNs, afterNs, settledNs, bounces, place, motion, 0);
+  }
 
   /** Middle of the bracket, ns. */
   public long timeNs() {

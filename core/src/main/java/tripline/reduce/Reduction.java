@@ -287,7 +287,15 @@ public final class Reduction implements SampleSink {
     Change.Motion motion =
         place.known() ? stillness.at(s.atNs() + s.skewNs(settings)) : Change.Motion.UNKNOWN;
     return new Change(
-        s.channel(), s.to(), s.beforeNs(), s.afterNs(), s.lastEdgeNs(), s.bounces(), place, motion);
+        s.channel(),
+        s.to(),
+        s.beforeNs(),
+        s.afterNs(),
+        s.lastEdgeNs(),
+        s.bounces(),
+        place,
+        motion,
+        settings.skewNs() - s.skewNs(settings));
   }
 
   /**

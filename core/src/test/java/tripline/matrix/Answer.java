@@ -47,15 +47,32 @@ final class Answer {
 
   static Development develop(
       JobSheet sheet, List<Recording> recordings, UnaryOperator<SampleSink> spoilt) {
-    return Explanation.of(traces(sheet, recordings, spoilt), sheet, Optional.empty());
+    return develop(sheet, recordings, spoilt, List.of());
+  }
+
+  /** With input filters of these delays, ns, by channel of the sheet. */
+  static Development develop(
+      JobSheet sheet,
+      List<Recording> recordings,
+      UnaryOperator<SampleSink> spoilt,
+      List<Long> delaysNs) {
+    return Explanation.of(traces(sheet, recordings, spoilt, delaysNs), sheet, Optional.empty());
   }
 
   /** The recordings, reduced. */
   static List<RecordingTrace> traces(
       JobSheet sheet, List<Recording> recordings, UnaryOperator<SampleSink> spoilt) {
+    return traces(sheet, recordings, spoilt, List.of());
+  }
+
+  private static List<RecordingTrace> traces(
+      JobSheet sheet,
+      List<Recording> recordings,
+      UnaryOperator<SampleSink> spoilt,
+      List<Long> delaysNs) {
     List<RecordingTrace> traces = new ArrayList<>();
     for (Recording recording : recordings) {
-      Stretches stretches = new Stretches(() -> new Reduction(settings(sheet)));
+      Stretches stretches = new Stretches(() -> new Reduction(settings(sheet, delaysNs)));
       List<String> columns = recording.actuator().plan().channels();
       recording.play(new Rewired(spoilt.apply(stretches), sheet, columns));
       boolean kept = recording.zero().equals("kept");
@@ -73,7 +90,7 @@ final class Answer {
     return traces;
   }
 
-  private static ReductionSettings settings(JobSheet sheet) {
+  private static ReductionSettings settings(JobSheet sheet, List<Long> delaysNs) {
     double modulus = sheet.position().modulus().orElse(0);
     return new ReductionSettings(
         sheet.channels(),
@@ -81,7 +98,8 @@ final class Answer {
         sheet.position().skewNs(),
         sheet.position().resolution(),
         modulus > 0 ? OptionalDouble.of(modulus) : OptionalDouble.empty(),
-        sheet.position().turnsPerUnit());
+        sheet.position().turnsPerUnit(),
+        delaysNs);
   }
 
   /** Sorts the actuator's channels into the order of the sheet's, by name. */
