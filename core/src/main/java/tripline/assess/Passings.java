@@ -65,14 +65,16 @@ final class Passings {
   /**
    * A stroke that begins between a cam's two trip points, the one for each direction, need not
    * change it: it must be clear of both. Where no contact of the cam shows its place, only a full
-   * stroke is certain to have passed.
+   * stroke that left the target's tolerance behind is certain to have passed.
    */
   private boolean passes(TripTarget target, Passage passage) {
     Optional<CamPlace> there = CamPlace.of(target, contacts, Direction.OPENING);
     Optional<CamPlace> back = CamPlace.of(target, contacts, Direction.CLOSING);
     boolean clear = clear(there, passage) && clear(back, passage);
     boolean shown = there.filter(p -> p.known() == CamPlace.By.CHANGES).isPresent();
-    return clear || (!shown && passage.stroke().full());
+    boolean beyond =
+        there.map(p -> passage.passes(p.x(), target.toleranceTurns().orElse(0))).orElse(true);
+    return clear || (!shown && passage.stroke().full() && beyond);
   }
 
   private static boolean clear(Optional<CamPlace> place, Passage passage) {

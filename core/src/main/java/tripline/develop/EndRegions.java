@@ -2,6 +2,7 @@ package tripline.develop;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import tripline.job.Direction;
 import tripline.job.End;
 import tripline.job.EndSetting;
@@ -13,8 +14,9 @@ import tripline.travel.TravelMap;
 
 /**
  * Tells full strokes: from one end region to the other. An end region is where the end's limit
- * contact has tripped, or what lies within backoff and tolerance of the hard stop, or, where
- * neither is known, of the furthest any stroke went.
+ * contact has tripped, or what lies within backoff and tolerance of the hard stop. A stop that is
+ * not known is where the sheet's span has it from the other one, or, where that is not known
+ * either, the furthest any stroke went.
  */
 final class EndRegions {
   /** A full stroke covers at least this share of the span, or of the longest stroke. */
@@ -79,7 +81,16 @@ final class EndRegions {
   private boolean isNear(End end, double x) {
     EndSetting setting = survey.sheet().end(end);
     double region = setting.backoffTurns() + setting.toleranceTurns();
-    double stop = map.stop(end).map(Estimate::value).orElse(end == End.CLOSED ? lowest : highest);
+    double stop = map.stop(end).map(Estimate::value).orElseGet(() -> expected(end));
     return (stop - x) * end.approach().sign() <= region;
+  }
+
+  private double expected(End end) {
+    OptionalDouble span = survey.sheet().travel().spanTurns();
+    Optional<Estimate> other = map.stop(end.other());
+    if (span.isPresent() && other.isPresent()) {
+      return other.get().value() + end.approach().sign() * span.getAsDouble();
+    }
+    return end == End.CLOSED ? lowest : highest;
   }
 }

@@ -77,7 +77,7 @@ final class StopCause {
   /** When it happened, whatever its input's filter took: inputs differ in that. */
   private static Span bracket(Passage passage) {
     Change change = passage.change();
-    return new Span(change.beforeNs() - change.delayNs(), change.afterNs() - change.delayNs());
+    return new Span(change.happenedAfterNs(), change.happenedByNs());
   }
 
   private static Span onset(Stopping stopping, long skewNs, long skewUNs) {

@@ -46,6 +46,16 @@ public record Change(
     return beforeNs + (afterNs - beforeNs) / 2;
   }
 
+  /** When the old state was last certain, its input's delay allowed for, ns. */
+  public long happenedAfterNs() {
+    return beforeNs - delayNs;
+  }
+
+  /** By when the first edge had happened, its input's delay allowed for, ns. */
+  public long happenedByNs() {
+    return afterNs - delayNs;
+  }
+
   /** Width of the bracket, ns. */
   public long gapNs() {
     return afterNs - beforeNs;

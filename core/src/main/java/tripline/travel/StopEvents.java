@@ -47,14 +47,15 @@ public record StopEvents(
     List<Passage> changes =
         survey.passages().stream()
             .filter(p -> p.recording() == leg.recording() && p.channel() == channel)
-            .filter(p -> p.change().afterNs() >= leg.startNs())
-            .filter(p -> p.change().beforeNs() <= leg.endNs() + afterNs)
+            .filter(p -> p.change().happenedByNs() >= leg.startNs())
+            .filter(p -> p.change().happenedAfterNs() <= leg.endNs() + afterNs)
             .toList();
     Optional<Passage> open = Optional.empty();
     for (Passage passage : changes) {
       if (passage.change().to() == ContactState.OPEN) {
         open = open.isPresent() ? open : Optional.of(passage);
-      } else if (passage.change().timeNs() < leg.endNs() - SETTLING_NS) {
+      } else if (passage.change().timeNs() - passage.change().delayNs()
+          < leg.endNs() - SETTLING_NS) {
         open = Optional.empty();
       }
     }
@@ -65,6 +66,6 @@ public record StopEvents(
   public boolean limitBeforeTorque() {
     return limit.isPresent()
         && torque.isPresent()
-        && limit.get().change().afterNs() <= torque.get().change().beforeNs();
+        && limit.get().change().happenedByNs() <= torque.get().change().happenedAfterNs();
   }
 }

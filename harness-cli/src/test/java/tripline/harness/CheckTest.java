@@ -17,6 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 class CheckTest {
   private static final String JOB = "src/test/resources/sheets/hand.toml";
 
+  private static final String FINE_CASE = "../recordings/right-fine/";
   private static final String MOTOR_CASE = "../recordings/motor-right/";
 
   @TempDir Path folder;
@@ -126,7 +127,7 @@ class CheckTest {
         .allMatch(line -> line.startsWith(name + ": "))
         .anyMatch(line -> line.contains("columns that nobody asks for: temp"))
         .anyMatch(line -> line.contains("time steps back by 55."))
-        .anyMatch(line -> line.contains("taken as motor"));
+        .anyMatch(line -> line.contains("taken as by hand: a stop was marked"));
     assertThat(new ObjectMapper().readTree(run.answers()).at("/recordings")).hasSize(2);
   }
 
@@ -148,6 +149,31 @@ class CheckTest {
         .singleElement()
         .asString()
         .contains("unhand.csv", "taken as by hand: no contactor was in");
+  }
+
+  /** Nobody says what drove the valve, and the sheet has no contactors: a stop is felt by hand. */
+  @Test
+  void whoMarksAStopHasHisHandOnTheWheel() throws IOException {
+    String csv = Files.readString(Path.of(FINE_CASE + "hand.csv"));
+    String unstated = file("unstated.csv", csv.replaceFirst("# drive: .*\n", ""));
+    CommandRun run = CommandRun.of("check", FINE_CASE + "job.toml", unstated);
+    assertThat(run.status()).as(run.answers()).isZero();
+    assertThat(run.errors().lines())
+        .singleElement()
+        .asString()
+        .endsWith("taken as by hand: a stop was marked");
+  }
+
+  /** What was not exercised is undecided, wherever the recording ends. */
+  @Test
+  void aStrokeThatWasCutShortRejectsNoCam() throws IOException {
+    List<String> lines = Files.readAllLines(Path.of(FINE_CASE + "hand.csv"));
+    for (int percent = 20; percent < 100; percent += 5) {
+      List<String> kept = lines.subList(0, lines.size() * percent / 100);
+      String cut = file("cut" + percent + ".csv", String.join("\n", kept) + "\n");
+      CommandRun run = CommandRun.of("check", FINE_CASE + "job.toml", cut);
+      assertThat(run.status()).as("%d %%: %s", percent, run.answers()).isIn(0, 3);
+    }
   }
 
   @Test

@@ -3,6 +3,7 @@ package tripline.harness;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
@@ -37,6 +38,18 @@ class SummaryCommandTest {
     assertThat(run.answers().lines())
         .hasSize(2)
         .anyMatch(line -> line.startsWith("FW-207,accept,"));
+  }
+
+  @Test
+  void aByteOrderMarkIsPassedOverAndAnotherEncodingIsNamed() throws IOException {
+    String result = Files.readString(folder.resolve("fine.json"));
+    Files.writeString(folder.resolve("marked.json"), "\uFEFF" + result.replace("FW-207", "FW-208"));
+    Files.writeString(folder.resolve("wide.json"), result, StandardCharsets.UTF_16);
+    CommandRun run = CommandRun.of("summary", folder.toString(), "--csv", "-");
+    assertThat(run.answers().lines()).hasSize(3).anyMatch(line -> line.startsWith("FW-208,accept"));
+    assertThat(run.errors().lines())
+        .containsExactly(folder.resolve("wide.json") + ":1:1: not JSON, expected a result file");
+    assertThat(run.status()).isEqualTo(4);
   }
 
   @Test

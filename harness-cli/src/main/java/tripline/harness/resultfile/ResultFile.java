@@ -15,7 +15,6 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import tripline.harness.failure.InputFailure;
 import tripline.harness.report.ResultJson;
-import tripline.harness.report.SafeText;
 
 /**
  * A result file.
@@ -81,8 +80,7 @@ public record ResultFile(String file, String sha256, Field root) {
       return JSON.readTree(bytes);
     } catch (JacksonException e) {
       JsonLocation at = e.getLocation();
-      String why = String.valueOf(e.getOriginalMessage()).replaceAll("\\R\\s*", " ");
-      String problem = "not JSON: " + SafeText.line(why) + ", expected a result file";
+      String problem = "not JSON, expected a result file";
       throw at == null || at.getLineNr() < 1
           ? new InputFailure(file, problem)
           : new InputFailure(file, at.getLineNr(), Math.max(1, at.getColumnNr()), problem);

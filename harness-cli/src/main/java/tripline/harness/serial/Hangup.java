@@ -44,8 +44,13 @@ final class Hangup {
       what.run();
       return;
     }
-    what.run();
-    call(sigaction, before, Pointer.NULL);
+    try {
+      what.run();
+    } finally {
+      if (sigaction.invokeInt(new Object[] {SIGHUP, before, Pointer.NULL}) != 0) {
+        LOG.warn("SIGHUP will be ignored: sigaction failed");
+      }
+    }
   }
 
   private static void call(Function sigaction, Pointer next, Pointer before) {

@@ -14,6 +14,9 @@ final class TopLevel {
     void onMember(String key, int from, int to) throws UnusableResult;
   }
 
+  /** First characters of the values that are no object (RFC 8259 3). */
+  private static final String VALUE_BEGINS = "[\"-0123456789tfn";
+
   private final byte[] bytes;
   private final int length;
   private int at;
@@ -30,15 +33,26 @@ final class TopLevel {
    */
   static void split(byte[] bytes, int length, MemberSink sink) throws UnusableResult {
     TopLevel json = new TopLevel(bytes, length);
+    json.skipByteOrderMark();
     if (json.blank() == '{') {
       json.members(sink);
       json.at++;
       if (json.blank() != 0) {
         throw json.malformed();
       }
-    } else if (json.at == length) {
+    } else if (json.at == length || VALUE_BEGINS.indexOf(json.blank()) < 0) {
       throw json.malformed();
     }
+  }
+
+  /** UTF-8's, as some editors and shells put it; any other encoding is no JSON (RFC 8259 8.1). */
+  private void skipByteOrderMark() {
+    boolean marked =
+        length >= 3
+            && bytes[0] == (byte) 0xEF
+            && bytes[1] == (byte) 0xBB
+            && bytes[2] == (byte) 0xBF;
+    at = marked ? 3 : 0;
   }
 
   private void members(MemberSink sink) throws UnusableResult {
