@@ -44,7 +44,7 @@ final class PoweredText {
     page.blank();
     page.row(
         Page.head("UNDER POWER", 13),
-        Page.head("margin, turns", 18),
+        Page.head("margin, turns", 16),
         Page.head("coast, turns", 18),
         Page.head("margin > 0", 11),
         Page.head("decision", 11),
@@ -65,7 +65,7 @@ final class PoweredText {
             && !end.stoppedBy().equals(seat == Seat.TORQUE ? "torque" : "limit");
     page.row(
         Page.cell("  " + view.name(), 13),
-        Page.cell(margin(page, end, seat), 18),
+        Page.cell(margin(page, end, seat), 16),
         Page.cell(text(page, end.coast()), 18),
         Page.cell(Rounded.probability(end.marginProbability()), 11),
         end.marginDecision() == null ? Page.cell("-", 11) : Page.decision(end.marginDecision(), 11),
