@@ -23,16 +23,16 @@ final class EdgeTimer {
   /** Time on the wrong side of an edge in units of s/v: the mean of |z| for a normal z. */
   private static final double WRONG_SIDE = Math.sqrt(2 / Math.PI);
 
-  private final ReadingRing ring;
-  private final double quantum;
-  private final double scanNs;
-  private final int turnBack;
-
   /**
    * An edge is timed right only if all its flicker lies within the stretch: so many standard
    * deviations of the noise from its ends.
    */
   private static final double FLICKER_SIGMAS = 2.5;
+
+  private final ReadingRing ring;
+  private final double quantum;
+  private final double scanNs;
+  private final int turnBack;
 
   private long instantNs;
   private FitWindow.Reach reach = FitWindow.Reach.BOTH_SIDES;

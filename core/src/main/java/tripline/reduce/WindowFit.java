@@ -20,6 +20,11 @@ final class WindowFit {
   private final double[] at = new double[PathPrior.TERMS];
 
   private final double[] slopeAt = new double[PathPrior.TERMS];
+
+  /** Kept once asked for: the choice of a window asks again and again, and each answer is a fit. */
+  private int best = -1;
+
+  private double excess = Double.NaN;
   private final double noise;
   private final double scale;
 
@@ -75,10 +80,12 @@ final class WindowFit {
 
   /** The candidate of most evidence. */
   int best() {
-    int best = 0;
-    for (int c = 1; c < PathPrior.CANDIDATES; c++) {
-      if (logEvidence[c] + PathPrior.logShare(c) > logEvidence[best] + PathPrior.logShare(best)) {
-        best = c;
+    if (best < 0) {
+      best = 0;
+      for (int c = 1; c < PathPrior.CANDIDATES; c++) {
+        if (logEvidence[c] + PathPrior.logShare(c) > logEvidence[best] + PathPrior.logShare(best)) {
+          best = c;
+        }
       }
     }
     return best;
@@ -94,10 +101,13 @@ final class WindowFit {
    * beyond doubt.
    */
   double excess() {
-    Misfit left = misfit(best());
-    double freedom = Math.max(1, left.freedom());
-    boolean beyond = left.residual() > freedom + MISFIT_SIGMAS * Math.sqrt(2 * freedom);
-    return beyond ? left.residual() / freedom : 1;
+    if (Double.isNaN(excess)) {
+      Misfit left = misfit(best());
+      double freedom = Math.max(1, left.freedom());
+      boolean beyond = left.residual() > freedom + MISFIT_SIGMAS * Math.sqrt(2 * freedom);
+      excess = beyond ? left.residual() / freedom : 1;
+    }
+    return excess;
   }
 
   /** Solves a candidate once more and looks at what it leaves. */
