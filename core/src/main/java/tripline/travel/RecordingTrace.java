@@ -7,7 +7,7 @@ import tripline.sample.Drive;
  * A reduced recording with what is known about it as a whole.
  *
  * @param name file name (or capture name) for messages
- * @param sha256 digest of the file it came from, lower-case hex
+ * @param sha256 digest of the file it came from, lower-case hex; empty text where none was taken
  * @param drive what moved the valve, as a whole
  * @param told how that is known
  * @param zero whether its position zero is that of the recording before it

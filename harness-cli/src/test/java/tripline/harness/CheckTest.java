@@ -189,10 +189,7 @@ class CheckTest {
                 + ": was started before "
                 + second
                 + ", expected recordings in the order they were made",
-            again
-                + ": is the same, byte for byte, as "
-                + second
-                + ": its strokes are counted twice");
+            again + ": holds the same recording as " + second + ": its strokes are counted twice");
   }
 
   @Test

@@ -71,7 +71,8 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
         earlier == null
             ? Optional.empty()
             : Optional.of(ReferenceFile.read(earlier, job.sheet().job().tag()));
-    List<RecordingFile> files = Recordings.read(arguments.recordings(), job, arguments.threads());
+    List<RecordingFile> files =
+        Recordings.read(arguments.recordings(), job, arguments.threads(), arguments.wantsDigests());
     job.assumptions().forEach(note -> assumed(job.file(), note, line.getErr()));
     files.forEach(file -> notices(file, line.getErr()));
     Order.notices(files).forEach(notice -> notice(notice, line.getErr()));

@@ -7,6 +7,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
+import tripline.harness.recording.RecordingFile.Digest;
 
 /** What the commands that analyse recordings are told. */
 final class AnalysisArguments {
@@ -117,6 +118,11 @@ final class AnalysisArguments {
   boolean wantsJsonOnOutput() {
     Path given = json();
     return given != null && given.toString().equals("-");
+  }
+
+  /** The answer in words names no digest. */
+  Digest wantsDigests() {
+    return json() == null && reports().isEmpty() ? Digest.NOT_WANTED : Digest.TAKEN;
   }
 
   private static <T> T given(@Nullable T argument) {

@@ -18,8 +18,7 @@ import java.util.concurrent.BlockingQueue;
  * starts fastest, it costs more than reading the recording does.
  */
 final class DigestedFile {
-  /** Beats 1 MiB by a tenth, for it stays in the cache of the processor. */
-  static final int BUFFER = 256 * 1024;
+  private static final int BUFFER = InputBytes.BUFFER;
 
   private static final int BUFFERS = 4;
 

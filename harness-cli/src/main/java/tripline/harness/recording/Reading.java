@@ -1,6 +1,5 @@
 package tripline.harness.recording;
 
-import java.util.Optional;
 import tripline.harness.failure.InputFailure;
 
 /** A recording file on its way through the reader of its format. */
@@ -11,8 +10,8 @@ interface Reading {
   /**
    * The file was read to its end, or as far as it was wanted.
    *
-   * @param sha256 digest of the file; empty where it was not read to its end
+   * @param sha256 digest of the file; empty text where none was taken
    * @throws InputFailure if it cannot be used
    */
-  RecordingFile finish(Optional<String> sha256);
+  RecordingFile finish(String sha256);
 }

@@ -32,6 +32,13 @@ public record RecordingFile(
     LATER
   }
 
+  /** Whether the digest of a file is taken while it is read. */
+  public enum Digest {
+    TAKEN,
+    /** Traces have an empty text in its place. */
+    NOT_WANTED
+  }
+
   public RecordingFile {
     traces = List.copyOf(traces);
     notices = List.copyOf(notices);
@@ -42,20 +49,19 @@ public record RecordingFile(
     return traces.get(0).name();
   }
 
-  /** SHA-256 of its bytes. */
-  public String sha256() {
-    return traces.get(0).sha256();
-  }
-
   /**
    * Reads a file; its first byte tells a capture from text.
    *
+   * @param digest whether its digest is wanted: half a second of a processor for 200 MB
    * @throws InputFailure if it cannot be used
    */
-  static RecordingFile read(Path path, JobFile job, Rank rank) {
+  static RecordingFile read(Path path, JobFile job, Rank rank, Digest digest) {
     Chosen chosen = new Chosen(path.toString(), job, rank);
-    Optional<String> digest = InputBytes.read(path, chosen);
-    return chosen.reading().finish(digest);
+    if (digest == Digest.TAKEN) {
+      return chosen.reading().finish(InputBytes.digest(path, chosen).orElse(""));
+    }
+    InputBytes.read(path, chosen);
+    return chosen.reading().finish("");
   }
 
   /** The reader that the first bytes ask for. */

@@ -3,13 +3,13 @@ package tripline.harness.recording;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
 import tripline.harness.failure.InputFailure;
 import tripline.harness.jobfile.JobFile;
+import tripline.harness.recording.RecordingFile.Digest;
 import tripline.harness.recording.RecordingFile.Rank;
 
 /** Recordings of one job, read file by file. */
@@ -21,13 +21,15 @@ public final class Recordings {
    *
    * @param paths in the order they were recorded
    * @param threads files read at a time, &gt;= 1
+   * @param digest whether the digest of each is wanted
    * @throws InputFailure of the first file, in the order given, that cannot be used
    */
-  public static List<RecordingFile> read(List<Path> paths, JobFile job, int threads) {
+  public static List<RecordingFile> read(
+      List<Path> paths, JobFile job, int threads, Digest digest) {
     if (threads == 1 || paths.size() == 1) {
       List<RecordingFile> files = new ArrayList<>();
       for (int i = 0; i < paths.size(); i++) {
-        files.add(RecordingFile.read(paths.get(i), job, rank(i)));
+        files.add(RecordingFile.read(paths.get(i), job, rank(i), digest));
       }
       return joined(files);
     }
@@ -37,7 +39,7 @@ public final class Recordings {
       for (int i = 0; i < paths.size(); i++) {
         Path path = paths.get(i);
         Rank rank = rank(i);
-        pending.add(pool.submit(() -> RecordingFile.read(path, job, rank)));
+        pending.add(pool.submit(() -> RecordingFile.read(path, job, rank, digest)));
       }
       List<RecordingFile> files = new ArrayList<>();
       for (Future<RecordingFile> each : pending) {
@@ -58,9 +60,8 @@ public final class Recordings {
    */
   public static RecordingFile ofBytes(String name, byte[] bytes, String sha256, JobFile job) {
     CsvReading reading = new CsvReading(name, job, Rank.FIRST);
-    return reading.onBytes(bytes, bytes.length)
-        ? reading.finish(Optional.of(sha256))
-        : reading.finish(Optional.empty());
+    reading.onBytes(bytes, bytes.length);
+    return reading.finish(sha256);
   }
 
   /** Between two captures the logger itself tells whether it was on all the time. */

@@ -18,7 +18,7 @@ final class RecordingJson {
   static void write(RecordingResult recording, Provenance.Made made, JsonOut out)
       throws IOException {
     out.text("file", recording.file());
-    out.text("sha256", recording.sha256());
+    out.text("sha256", digest(recording));
     out.text("drive", recording.drive());
     out.text("started", made.started().map(Instant::toString).orElse(null));
     out.text("logger", made.logger().orElse(null));
@@ -34,6 +34,14 @@ final class RecordingJson {
     out.numbers("time_s", path.stream().mapToDouble(PathPoint::timeS).toArray());
     out.numbers("position", path.stream().mapToDouble(PathPoint::position).toArray());
     out.close();
+  }
+
+  /** A result that does not name its inputs cannot be compared or sealed. */
+  private static String digest(RecordingResult recording) {
+    if (recording.sha256().isEmpty()) {
+      throw new IllegalStateException("no digest was taken of " + recording.file());
+    }
+    return recording.sha256();
   }
 
   private static void sampling(SamplingResult sampling, JsonOut out) throws IOException {

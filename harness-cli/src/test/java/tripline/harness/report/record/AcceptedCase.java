@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import tripline.StrokeAnalysis;
 import tripline.harness.jobfile.JobFile;
+import tripline.harness.recording.RecordingFile.Digest;
 import tripline.harness.recording.Recordings;
 import tripline.harness.report.Specimen;
 import tripline.job.JobSheet;
@@ -39,7 +40,9 @@ record AcceptedCase(JobSheet sheet, Result result) {
     Result result =
         StrokeAnalysis.accepting(
             job.sheet(),
-            Recordings.read(files, job, 1).stream().flatMap(f -> f.traces().stream()).toList(),
+            Recordings.read(files, job, 1, Digest.TAKEN).stream()
+                .flatMap(f -> f.traces().stream())
+                .toList(),
             Optional.empty());
     return new AcceptedCase(job.sheet(), result);
   }
