@@ -42,6 +42,21 @@ final class Moments {
     sink.onRow(ns, reading, known, closed);
   }
 
+  /** Stamp of the row last handed on, ns; before the first, less than any. */
+  long lastNs() {
+    return any ? lastNs : Long.MIN_VALUE;
+  }
+
+  /** Rows of the same contacts in the same states, each later than the one before it. */
+  void rows(long[] timesNs, double[] readings, int count, long known, long closed) {
+    any = true;
+    lastNs = timesNs[count - 1];
+    readKnown = known;
+    readPosition = !Double.isNaN(readings[count - 1]);
+    rows += count;
+    sink.onRows(timesNs, readings, count, known, closed);
+  }
+
   /** A mark of the row that was last handed on. */
   void mark(String text) {
     sink.onMark(lastNs, Mark.of(text), text);

@@ -75,6 +75,18 @@ public final class Reduction implements SampleSink {
     batch.add(timeNs, reading);
   }
 
+  @Override
+  public void onRows(long[] timesNs, double[] readings, int rows, long known, long closed) {
+    int taken = 0;
+    while (taken < rows) {
+      if (!batch.takes(known, closed)) {
+        takeBatch();
+        batch.begin(known, closed);
+      }
+      taken += batch.add(timesNs, readings, taken, rows);
+    }
+  }
+
   private void takeBatch() {
     positions.unwrap(batch);
     int row = 0;

@@ -26,6 +26,19 @@ final class RowBatch {
     size = at + 1;
   }
 
+  /**
+   * Adds as many rows as there is room for.
+   *
+   * @return how many
+   */
+  int add(long[] timesNs, double[] readings, int from, int to) {
+    int rows = Math.min(to - from, CAPACITY - size);
+    System.arraycopy(timesNs, from, timeNs, size, rows);
+    System.arraycopy(readings, from, reading, size, rows);
+    size += rows;
+    return rows;
+  }
+
   /** Begins anew, without rows. */
   void begin(long rowKnown, long rowClosed) {
     size = 0;

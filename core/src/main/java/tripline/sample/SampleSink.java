@@ -22,6 +22,22 @@ public interface SampleSink {
   void onRow(long timeNs, double reading, long known, long closed);
 
   /**
+   * Rows one after another that read the same contacts in the same states: {@link #onRow} of each.
+   *
+   * @param timesNs times of the rows, ns, rising
+   * @param readings their positions
+   * @param rows how many, from the first element on; the arrays are the reader's and change after
+   *     the call
+   * @param known as of one row
+   * @param closed as of one row
+   */
+  default void onRows(long[] timesNs, double[] readings, int rows, long known, long closed) {
+    for (int i = 0; i < rows; i++) {
+      onRow(timesNs[i], readings[i], known, closed);
+    }
+  }
+
+  /**
    * A contact edge stamped by the logger itself, finer than its rows.
    *
    * @param timeNs time of the edge, ns

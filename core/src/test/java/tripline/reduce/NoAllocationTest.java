@@ -6,6 +6,7 @@ import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import tripline.sample.SampleSink;
 import tripline.truth.Rng;
 
 /** What the reduction allocates: nothing per sample, a known sum at first, so much an event. */
@@ -27,21 +28,26 @@ class NoAllocationTest {
       noise[i] = 0.001 * rng.gaussian();
     }
     Reduction reduction = new Reduction(Feed.settings(16, 0.0005, OptionalDouble.empty(), 1));
-    feed(reduction, noise, 0, 200_000);
+    InBlocks blocks = new InBlocks(reduction, new Rng(2));
+    feed(reduction, noise, 0, 100_000);
+    feed(blocks, noise, 100_000, 200_000);
+    blocks.flush();
     long before = allocated();
     feed(reduction, noise, 200_000, 1_200_000);
+    feed(blocks, noise, 1_200_000, 2_200_000);
+    blocks.flush();
     assertThat(allocated() - before).isLessThan(SPARE_BYTES);
     Trace trace = reduction.finish();
-    assertThat(trace.rows()).isEqualTo(1_200_000);
+    assertThat(trace.rows()).isEqualTo(2_200_000);
     assertThat(trace.movements()).hasSize(1).first().isInstanceOf(Movement.Move.class);
     assertThat(trace.losses()).isEmpty();
   }
 
   /** A millisecond a row with some jitter, half a turn a second, sixteen contacts that hold. */
-  private static void feed(Reduction reduction, double[] noise, int from, int to) {
+  private static void feed(SampleSink sink, double[] noise, int from, int to) {
     for (int k = from; k < to; k++) {
       double reading = Math.rint((0.0005 * k + noise[k * 31 & noise.length - 1]) / 0.0005) * 0.0005;
-      reduction.onRow(k * 1_000_000L + (k * 7919 & 0xFFFF), reading, 0xFFFF, 0xA5A5);
+      sink.onRow(k * 1_000_000L + (k * 7919 & 0xFFFF), reading, 0xFFFF, 0xA5A5);
     }
   }
 

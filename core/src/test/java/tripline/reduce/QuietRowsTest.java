@@ -8,9 +8,13 @@ import org.junit.jupiter.params.provider.CsvSource;
 import tripline.reduce.Reduction.Shortcut;
 import tripline.sample.ContactState;
 import tripline.sample.Mark;
+import tripline.sample.SampleSink;
 import tripline.truth.Rng;
 
-/** Whether quiet rows are taken together or one by one makes no difference. */
+/**
+ * Whether rows come one by one or in blocks, and whether quiet ones are taken together, makes no
+ * difference.
+ */
 class QuietRowsTest {
   private static final int CHANNELS = 5;
   private static final long ALL = (1L << CHANNELS) - 1;
@@ -40,15 +44,20 @@ class QuietRowsTest {
       Reduction oneByOne = new Reduction(settings, Shortcut.AVOIDED);
       feed(together, new Rng(seed), apartS, jitter, count, noise, wrap, rarity);
       feed(oneByOne, new Rng(seed), apartS, jitter, count, noise, wrap, rarity);
+      Reduction blockwise = new Reduction(settings, Shortcut.TAKEN);
+      InBlocks blocks = new InBlocks(blockwise, new Rng(seed + 100));
+      feed(blocks, new Rng(seed), apartS, jitter, count, noise, wrap, rarity);
+      blocks.flush();
       Trace trace = together.finish();
       assertThat(trace).isEqualTo(oneByOne.finish());
+      assertThat(blockwise.finish()).isEqualTo(trace);
       assertThat(trace.rows()).isEqualTo(ROWS);
       assertThat(trace.movements()).isNotEmpty();
     }
   }
 
   private static void feed(
-      Reduction to,
+      SampleSink to,
       Rng rng,
       double apartS,
       double jitter,
@@ -89,7 +98,7 @@ class QuietRowsTest {
     return rng.chance(0.3) ? 0 : rng.chance(0.5) ? 0.5 : 40 * rng.uniform();
   }
 
-  private static void rare(Reduction to, Rng rng, long timeNs, ContactState state) {
+  private static void rare(SampleSink to, Rng rng, long timeNs, ContactState state) {
     if (rng.chance(0.4)) {
       to.onMark(timeNs, Mark.NOTE, "here");
     } else if (rng.chance(0.5)) {
