@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.condition.OS.WINDOWS;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -11,6 +12,7 @@ import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -63,13 +65,39 @@ class LauncherTest {
   }
 
   @Test
-  void takesTheSecondCompilerOnlyWhereLargeFilesAreRead() throws Exception {
-    assertThat(run(java17, temp, launcher, "check", "j", "r").answers)
-        .contains("-XX:Tier4InvocationThreshold=500000", "-XX:-C1UpdateMethodData")
-        .doesNotContain("-XX:TieredStopAtLevel=1");
-    assertThat(run(java17, temp, launcher, "ports").answers)
-        .contains("-XX:TieredStopAtLevel=1")
-        .doesNotContain("-XX:-C1UpdateMethodData");
+  void takesTheSecondCompilerOnlyForDigestsOfLargeFiles() throws Exception {
+    Path small = Files.writeString(temp.resolve("small recording.csv"), "time");
+    Path large = temp.resolve("large recording.csv");
+    try (RandomAccessFile file = new RandomAccessFile(large.toFile(), "rw")) {
+      file.setLength(41_000_000);
+    }
+    String json = "--json=r.json";
+    assertThat(compilersOf("check", small, large)).isEqualTo(Compilers.FIRST);
+    assertThat(compilersOf("check", small, json)).isEqualTo(Compilers.FIRST);
+    assertThat(compilersOf("check", small, large, json)).isEqualTo(Compilers.BOTH);
+    assertThat(compilersOf("check", "--report", "r.pdf", large)).isEqualTo(Compilers.BOTH);
+    assertThat(compilersOf("accept", "--json", "-", small, large)).isEqualTo(Compilers.BOTH);
+    assertThat(compilersOf("check", "none.csv", json)).isEqualTo(Compilers.FIRST);
+    assertThat(compilersOf("convert", large, json)).isEqualTo(Compilers.FIRST);
+    assertThat(compilersOf("seal", small)).isEqualTo(Compilers.BOTH);
+    assertThat(compilersOf("ports")).isEqualTo(Compilers.FIRST);
+  }
+
+  private enum Compilers {
+    FIRST,
+    BOTH
+  }
+
+  private Compilers compilersOf(String command, Object... arguments) throws Exception {
+    String[] all =
+        Stream.concat(Stream.of(command), Stream.of(arguments).map(Object::toString))
+            .toArray(String[]::new);
+    Run run = run(java17, temp, launcher, all);
+    assertThat(run.errors).isEmpty();
+    assertThat(run.answers).endsWith(all);
+    boolean first = run.answers.contains("-XX:TieredStopAtLevel=1");
+    assertThat(run.answers.contains("-XX:Tier4InvocationThreshold=500000")).isNotEqualTo(first);
+    return first ? Compilers.FIRST : Compilers.BOTH;
   }
 
   @Test

@@ -58,7 +58,8 @@ public record RecordingFile(
   static RecordingFile read(Path path, JobFile job, Rank rank, Digest digest) {
     Chosen chosen = new Chosen(path.toString(), job, rank);
     if (digest == Digest.TAKEN) {
-      return chosen.reading().finish(InputBytes.digest(path, chosen).orElse(""));
+      Optional<String> taken = InputBytes.digest(path, chosen);
+      return chosen.reading().finish(taken.orElse(""));
     }
     InputBytes.read(path, chosen);
     return chosen.reading().finish("");
