@@ -21,7 +21,7 @@ if not defined TL_JAR (
   exit /b 70
 )
 rem Only what may take digests of large files takes the second compiler, for what runs a hundred thousand times.
-set "TL_COMPILERS=-XX:TieredStopAtLevel=1"
-for %%c in (check accept seal verify-seal) do if "%~1"=="%%c" set "TL_COMPILERS=-XX:+IgnoreUnrecognizedVMOptions -XX:Tier4InvocationThreshold=500000 -XX:Tier4MinInvocationThreshold=60000 -XX:Tier4CompileThreshold=1500000 -XX:Tier4BackEdgeThreshold=4000000 -XX:-ProfileInterpreter -XX:-C1UpdateMethodData -XX:-C1ProfileBranches -XX:-C1ProfileCalls -XX:-C1ProfileVirtualCalls -XX:-C1ProfileInlinedCalls -XX:-C1ProfileCheckcasts -XX:CompileCommand=quiet -XX:CompileCommand=CompileThresholdScaling,sun.security.provider.SHA2::implCompress,0.01"
-"%TL_JAVA%" %TL_COMPILERS% -XX:+UseSerialGC -XX:-UsePerfData -Xms8m -Xmn2m -XX:MinHeapFreeRatio=5 -XX:MaxHeapFreeRatio=20 -DjSerialComm.library.path="%TL_HOME%\lib\native" -jar "%TL_JAR%" %*
+set "TL_COMPILERS=-XX:TieredStopAtLevel=1 -Xms12m -Xmn4m"
+for %%c in (check accept seal verify-seal) do if "%~1"=="%%c" set "TL_COMPILERS=-Xms8m -Xmn2m -XX:+IgnoreUnrecognizedVMOptions -XX:Tier4InvocationThreshold=500000 -XX:Tier4MinInvocationThreshold=60000 -XX:Tier4CompileThreshold=1500000 -XX:Tier4BackEdgeThreshold=4000000 -XX:-ProfileInterpreter -XX:-C1UpdateMethodData -XX:-C1ProfileBranches -XX:-C1ProfileCalls -XX:-C1ProfileVirtualCalls -XX:-C1ProfileInlinedCalls -XX:-C1ProfileCheckcasts -XX:CompileCommand=quiet -XX:CompileCommand=CompileThresholdScaling,sun.security.provider.SHA2::implCompress,0.01"
+"%TL_JAVA%" %TL_COMPILERS% -XX:+UseSerialGC -XX:-UsePerfData -XX:MinHeapFreeRatio=5 -XX:MaxHeapFreeRatio=20 -DjSerialComm.library.path="%TL_HOME%\lib\native" -jar "%TL_JAR%" %*
 exit /b %ERRORLEVEL%

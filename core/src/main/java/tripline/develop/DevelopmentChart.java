@@ -39,10 +39,11 @@ public final class DevelopmentChart {
    * @param channel channel index of the sheet
    */
   public List<Stretch> stretches(int channel, Direction direction) {
+    List<Trip> trips = development.trips().stream().filter(t -> t.channel() == channel).toList();
     List<SeenRun> runs =
         development.strokes().stream()
             .filter(s -> s.setting() == setting && s.direction() == direction)
-            .flatMap(s -> SeenRun.of(development, s, channel).stream())
+            .flatMap(s -> SeenRun.of(development, s, channel, trips).stream())
             .toList();
     TreeSet<Double> bounds = new TreeSet<>();
     for (SeenRun run : runs) {

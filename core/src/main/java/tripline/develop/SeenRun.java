@@ -16,8 +16,13 @@ import tripline.sample.ContactState;
  */
 record SeenRun(double from, double to, List<Double> steps, List<ContactState> states) {
 
-  /** Empty where the contact was never read or the stroke has no place. */
-  static Optional<SeenRun> of(Development development, Stroke stroke, int channel) {
+  /**
+   * Empty where the contact was never read or the stroke has no place.
+   *
+   * @param ofChannel all trips of the channel
+   */
+  static Optional<SeenRun> of(
+      Development development, Stroke stroke, int channel, List<Trip> ofChannel) {
     if (Double.isNaN(stroke.from()) || Double.isNaN(stroke.to())) {
       return Optional.empty();
     }
@@ -25,9 +30,9 @@ record SeenRun(double from, double to, List<Double> steps, List<ContactState> st
     var trace = development.recordings().get(stroke.recording()).trace();
     long startNs = trace.firstNs() + Math.round(stroke.startS() * 1e9);
     List<Trip> trips =
-        development.trips().stream()
+        ofChannel.stream()
             .filter(t -> t.recording() == stroke.recording() && t.stroke() == stroke.number())
-            .filter(t -> t.channel() == channel && !t.atRest() && t.x().isPresent())
+            .filter(t -> !t.atRest() && t.x().isPresent())
             .filter(t -> t.direction().equals(Optional.of(stroke.direction())))
             .toList();
     Optional<ContactState> begin =

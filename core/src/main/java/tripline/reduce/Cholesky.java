@@ -15,22 +15,24 @@ final class Cholesky {
   static double decompose(double[][] a, int n) {
     double logDeterminant = 0;
     for (int j = 0; j < n; j++) {
-      double diagonal = a[j][j];
+      final double[] pivot = a[j];
+      double diagonal = pivot[j];
       for (int k = 0; k < j; k++) {
-        diagonal -= a[j][k] * a[j][k];
+        diagonal -= pivot[k] * pivot[k];
       }
       if (!(diagonal > 0)) {
         return Double.NaN;
       }
       double root = Math.sqrt(diagonal);
-      a[j][j] = root;
+      pivot[j] = root;
       logDeterminant += 2 * Math.log(root);
       for (int i = j + 1; i < n; i++) {
-        double sum = a[i][j];
+        final double[] row = a[i];
+        double sum = row[j];
         for (int k = 0; k < j; k++) {
-          sum -= a[i][k] * a[j][k];
+          sum -= row[k] * pivot[k];
         }
-        a[i][j] = sum / root;
+        row[j] = sum / root;
       }
     }
     return logDeterminant;
@@ -39,11 +41,12 @@ final class Cholesky {
   /** Solves L y = b in place. */
   static void forward(double[][] l, double[] b, int n) {
     for (int i = 0; i < n; i++) {
+      final double[] row = l[i];
       double sum = b[i];
       for (int k = 0; k < i; k++) {
-        sum -= l[i][k] * b[k];
+        sum -= row[k] * b[k];
       }
-      b[i] = sum / l[i][i];
+      b[i] = sum / row[i];
     }
   }
 

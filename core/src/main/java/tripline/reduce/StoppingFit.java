@@ -31,6 +31,11 @@ final class StoppingFit implements MotionTracker.StopProbe {
   private double rest;
   private double speed;
   private double level;
+
+  /** The readings of the line: from, and up to but without. */
+  private int lineFrom;
+
+  private int lineTo;
   private double usualSquare;
   private double bestMisfit;
   private double bestOnset;
@@ -116,8 +121,11 @@ final class StoppingFit implements MotionTracker.StopProbe {
   private void scan(double from, double to, int steps, int sign) {
     for (int i = 0; i <= steps; i++) {
       double onset = from + (to - from) * i / steps;
+      if (!line(onset, sign)) {
+        continue;
+      }
       for (double exponent : EXPONENTS) {
-        double misfit = misfit(onset, exponent, sign);
+        double misfit = misfit(onset, exponent);
         if (misfit < bestMisfit) {
           bestMisfit = misfit;
           bestOnset = onset;
@@ -130,67 +138,72 @@ final class StoppingFit implements MotionTracker.StopProbe {
   }
 
   /**
-   * Sum of squares of the model with the given onset and exponent; the line is fitted to the
-   * readings before the onset.
+   * Sum of squares of the model with the given onset and exponent and the {@link #line} of that
+   * onset.
    */
-  private double misfit(double onset, double exponent, int sign) {
-    if (!line(onset)) {
-      return Double.POSITIVE_INFINITY;
-    }
+  private double misfit(double onset, double exponent) {
     double distance = rest - level;
-    if (speed * sign <= 0 || distance * sign <= 0) {
-      return Double.POSITIVE_INFINITY;
-    }
     double lasts = exponent * distance / speed;
-    double sum = 0;
-    for (int i = 0; i < n; i++) {
-      if (t[i] < onset - RUN_S) {
-        // Readings the model does not reach are taken to scatter as usual, so that all onsets are
-        // judged on as many.
-        sum += usualSquare;
-        continue;
-      }
-      double model;
-      if (t[i] <= onset) {
-        model = level + speed * (t[i] - onset);
-      } else {
-        double tau = Math.min(1, (t[i] - onset) / lasts);
-        model = rest - distance * Math.pow(1 - tau, exponent);
-      }
-      double off = y[i] - model;
+    // Readings the model does not reach are taken to scatter as usual, so that all onsets are
+    // judged on as many.
+    double sum = usualSquare * lineFrom;
+    for (int i = lineFrom; i < lineTo; i++) {
+      double off = y[i] - (level + speed * (t[i] - onset));
+      sum += off * off;
+    }
+    for (int i = lineTo; i < n; i++) {
+      double left = 1 - Math.min(1, (t[i] - onset) / lasts);
+      double off = y[i] - (rest - distance * power(left, exponent));
       sum += off * off;
     }
     return sum;
   }
 
+  /** {@link Math#pow}, some thousand times a stop: without a call of it for the exponents tried. */
+  private static double power(double base, double exponent) {
+    double square = base * base;
+    if (exponent == 2) {
+      return square;
+    }
+    if (exponent == 3) {
+      return square * base;
+    }
+    if (exponent == 4) {
+      return square * square;
+    }
+    return exponent == 1.5 ? base * Math.sqrt(base) : Math.pow(base, exponent);
+  }
+
   /**
    * Straight line through the readings of the last {@value #RUN_S} s before an onset: speed, and
-   * level at the onset.
+   * level at the onset. False where there is none, or it does not lead to the rest.
    */
-  private boolean line(double onset) {
+  private boolean line(double onset, int sign) {
     double st = 0;
     double sy = 0;
     double stt = 0;
     double sty = 0;
-    int m = 0;
-    for (int i = 0; i < n; i++) {
+    lineFrom = 0;
+    while (lineFrom < n && t[lineFrom] - onset < -RUN_S) {
+      lineFrom++;
+    }
+    lineTo = lineFrom;
+    for (; lineTo < n && t[lineTo] - onset <= 0; lineTo++) {
+      int i = lineTo;
       double dt = t[i] - onset;
-      if (dt > 0 || dt < -RUN_S) {
-        continue;
-      }
-      m++;
       st += dt;
       sy += y[i] - rest;
       stt += dt * dt;
       sty += dt * (y[i] - rest);
     }
+    int m = lineTo - lineFrom;
     double determinant = m * stt - st * st;
     if (m < 4 || !(determinant > 0)) {
       return false;
     }
     speed = (m * sty - st * sy) / determinant;
     level = rest + (sy - speed * st) / m;
-    return true;
+    return speed * sign > 0 && (rest - level) * sign > 0;
   }
 
   private Stopping found(double s, double restU, int sign) {
@@ -198,7 +211,6 @@ final class StoppingFit implements MotionTracker.StopProbe {
     double low = flank(-1, s2, sign);
     double high = flank(1, s2, sign);
     double onsetU = Math.max((high - low) / 2, usualGap() / Math.sqrt(12));
-    misfit(bestOnset, bestExponent, sign);
     double lasts = bestExponent * bestDistance / bestSpeed;
     // The tail of a slow death is below what can be seen: standstill is where the rest is reached
     // to within the noise.
@@ -251,8 +263,10 @@ final class StoppingFit implements MotionTracker.StopProbe {
     for (int i = 1; i <= FLANK_STEPS; i++) {
       double at = bestOnset + side * reach * i * (1 + 0.1 * i);
       double least = Double.POSITIVE_INFINITY;
-      for (double exponent : EXPONENTS) {
-        least = Math.min(least, misfit(at, exponent, sign));
+      if (line(at, sign)) {
+        for (double exponent : EXPONENTS) {
+          least = Math.min(least, misfit(at, exponent));
+        }
       }
       if (least - bestMisfit < FLANK * s2) {
         outermost = at;

@@ -136,13 +136,15 @@ final class WindowFit {
     double s2 = noise * noise;
     double logPrior = 0;
     for (int i = 0; i < n; i++) {
+      final double[] row = l[i];
+      final double[] g = window.g[i];
       for (int j = 0; j <= i; j++) {
-        l[i][j] = window.g[i][j] / s2;
+        row[j] = g[j] / s2;
       }
       m[i] = window.b[i] / s2;
       if (i >= 2) {
         double v = Math.max(prior[i] * scale2, 1e-14 * s2);
-        l[i][i] += 1 / v;
+        row[i] += 1 / v;
         logPrior -= Math.log(v);
       }
     }
