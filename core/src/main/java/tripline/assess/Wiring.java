@@ -33,11 +33,12 @@ record Wiring(List<ChartLine> lines, List<Integer> channels, List<Exchange> exch
     Channels names = sheet.channels();
     List<Integer> channels = new ArrayList<>();
     lines.forEach(line -> channels.add(names.indexOf(line.contact().channel())));
+    List<List<Crossing>> seen = observed.stream().map(o -> o.crossings().toList()).toList();
     List<Exchange> exchanges = new ArrayList<>();
     boolean[] taken = new boolean[lines.size()];
     for (int a = 0; a < lines.size(); a++) {
       for (int b = a + 1; b < lines.size() && !taken[a]; b++) {
-        if (!taken[b] && exchanged(lines, observed, a, b)) {
+        if (!taken[b] && exchanged(lines.get(a), seen.get(a), lines.get(b), seen.get(b))) {
           taken[a] = true;
           taken[b] = true;
           exchanges.add(new Exchange(a, b));
@@ -50,11 +51,8 @@ record Wiring(List<ChartLine> lines, List<Integer> channels, List<Exchange> exch
     return new Wiring(lines, List.copyOf(channels), List.copyOf(exchanges));
   }
 
-  private static boolean exchanged(List<ChartLine> lines, List<Observed> observed, int a, int b) {
-    ChartLine lineA = lines.get(a);
-    ChartLine lineB = lines.get(b);
-    List<Crossing> seenA = observed.get(a).crossings().toList();
-    List<Crossing> seenB = observed.get(b).crossings().toList();
+  private static boolean exchanged(
+      ChartLine lineA, List<Crossing> seenA, ChartLine lineB, List<Crossing> seenB) {
     if (lineA.sameAs(lineB) || seenA.isEmpty() || seenB.isEmpty()) {
       return false;
     }
