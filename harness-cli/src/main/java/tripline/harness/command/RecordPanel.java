@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.locks.LockSupport;
 import org.jspecify.annotations.Nullable;
 import tripline.harness.capture.CaptureProgress;
 import tripline.harness.capture.CaptureSummary;
@@ -115,13 +114,7 @@ final class RecordPanel implements Panel, AutoCloseable {
 
   @Override
   public @Nullable Press pressed(long waitMs) {
-    if (keyboard != null) {
-      return keyboard.next(waitMs);
-    }
-    if (waitMs > 0) {
-      LockSupport.parkNanos(waitMs * 1_000_000);
-    }
-    return null;
+    return Keyboard.awaited(keyboard, waitMs);
   }
 
   /** Gives the terminal back, whatever is still to be said. */

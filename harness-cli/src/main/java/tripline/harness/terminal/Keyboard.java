@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.locks.LockSupport;
 import org.jspecify.annotations.Nullable;
 
 /** What the operator presses, as it is pressed; by the line where standard input is no terminal. */
@@ -60,6 +61,17 @@ public final class Keyboard implements AutoCloseable {
   /** The note that is being written, or null. */
   public @Nullable String note() {
     return note;
+  }
+
+  /** The next press of a keyboard; of none there is none, and only the time passes. */
+  public static @Nullable Press awaited(@Nullable Keyboard keyboard, long waitMs) {
+    if (keyboard != null) {
+      return keyboard.next(waitMs);
+    }
+    if (waitMs > 0) {
+      LockSupport.parkNanos(waitMs * 1_000_000);
+    }
+    return null;
   }
 
   /**

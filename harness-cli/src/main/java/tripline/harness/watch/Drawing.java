@@ -2,7 +2,6 @@ package tripline.harness.watch;
 
 import java.io.IOException;
 import java.util.function.Supplier;
-import org.jspecify.annotations.Nullable;
 import tripline.harness.ending.Resized;
 import tripline.harness.report.Glyphs;
 import tripline.harness.terminal.TerminalSize;
@@ -26,7 +25,7 @@ final class Drawing implements AutoCloseable {
   private boolean awake;
   private boolean ended;
   private volatile boolean gone;
-  private volatile @Nullable RuntimeException fault;
+  private final Fault fault = new Fault();
 
   /**
    * @param views asked for one each time, on this thread
@@ -57,10 +56,7 @@ final class Drawing implements AutoCloseable {
    * @throws RuntimeException a fault of the program
    */
   void check() {
-    RuntimeException thrown = fault;
-    if (thrown != null) {
-      throw thrown;
-    }
+    fault.check();
   }
 
   private void run() {
@@ -75,7 +71,7 @@ final class Drawing implements AutoCloseable {
     } catch (IOException e) {
       gone = true;
     } catch (RuntimeException e) {
-      fault = e;
+      fault.keep(e);
     }
   }
 

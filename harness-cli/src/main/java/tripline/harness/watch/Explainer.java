@@ -3,7 +3,6 @@ package tripline.harness.watch;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.jspecify.annotations.Nullable;
 import tripline.job.JobSheet;
 import tripline.live.LiveAnswer;
 import tripline.travel.RecordingTrace;
@@ -36,7 +35,7 @@ final class Explainer implements AutoCloseable {
   private final Consumer<LiveAnswer> answers;
   private final Thread thread = new Thread(this::run, "explain");
   private boolean ended;
-  private volatile @Nullable RuntimeException fault;
+  private final Fault fault = new Fault();
 
   /**
    * @param answers gets every answer, on this thread
@@ -74,7 +73,7 @@ final class Explainer implements AutoCloseable {
         pause(SOON_NS / 4);
       }
     } catch (RuntimeException e) {
-      fault = e;
+      fault.keep(e);
     }
   }
 
@@ -107,10 +106,7 @@ final class Explainer implements AutoCloseable {
    * @throws RuntimeException a fault of the program
    */
   void check() {
-    RuntimeException thrown = fault;
-    if (thrown != null) {
-      throw thrown;
-    }
+    fault.check();
   }
 
   /** Ends the thread; an answer under way is finished first. */

@@ -1,7 +1,6 @@
 package tripline.harness.watch;
 
 import java.io.PrintWriter;
-import java.util.concurrent.locks.LockSupport;
 import org.jspecify.annotations.Nullable;
 import tripline.harness.capture.CaptureProgress;
 import tripline.harness.capture.Panel;
@@ -46,13 +45,7 @@ final class WatchPanel implements Panel, AutoCloseable {
 
   @Override
   public @Nullable Press pressed(long waitMs) {
-    if (keyboard != null) {
-      return keyboard.next(waitMs);
-    }
-    if (waitMs > 0) {
-      LockSupport.parkNanos(waitMs * 1_000_000);
-    }
-    return null;
+    return Keyboard.awaited(keyboard, waitMs);
   }
 
   /** How far the capture is; null before it began. */
