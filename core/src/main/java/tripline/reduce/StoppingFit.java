@@ -70,7 +70,7 @@ final class StoppingFit implements MotionTracker.StopProbe {
 
   private long origin;
 
-  /** Readings from {@code from} on, thinned to what the search can afford. */
+  /** Readings from {@code from} on, in order of time, thinned to what the search can afford. */
   private void load(long from) {
     origin = from;
     n = 0;

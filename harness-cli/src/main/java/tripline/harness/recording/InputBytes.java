@@ -25,15 +25,11 @@ public final class InputBytes {
   /**
    * Reads a file to its end, or until no more is wanted.
    *
+   * @return whether it was read to its end
    * @throws InputFailure if it cannot be read
    */
-  public static void read(Path path, Sink sink) {
-    reading(
-        path,
-        () -> {
-          plain(path, sink);
-          return Optional.empty();
-        });
+  public static boolean read(Path path, Sink sink) {
+    return reading(path, () -> plain(path, sink));
   }
 
   /**
@@ -46,11 +42,11 @@ public final class InputBytes {
     return reading(path, () -> DigestedFile.read(path, sink::onBytes));
   }
 
-  private interface Work {
-    Optional<String> done() throws IOException;
+  private interface Work<T> {
+    T done() throws IOException;
   }
 
-  private static Optional<String> reading(Path path, Work work) {
+  private static <T> T reading(Path path, Work<T> work) {
     String file = path.toString();
     if (Files.isDirectory(path)) {
       throw new InputFailure(file, "is a folder, expected a recording");
@@ -66,13 +62,17 @@ public final class InputBytes {
     }
   }
 
-  private static void plain(Path path, Sink sink) throws IOException {
+  private static boolean plain(Path path, Sink sink) throws IOException {
     byte[] bytes = new byte[BUFFER];
     try (InputStream in = Files.newInputStream(path)) {
       int length = in.readNBytes(bytes, 0, BUFFER);
-      while (length > 0 && sink.onBytes(bytes, length)) {
+      while (length > 0) {
+        if (!sink.onBytes(bytes, length)) {
+          return false;
+        }
         length = in.readNBytes(bytes, 0, BUFFER);
       }
+      return true;
     }
   }
 }

@@ -57,12 +57,15 @@ public record RecordingFile(
    */
   static RecordingFile read(Path path, JobFile job, Rank rank, Digest digest) {
     Chosen chosen = new Chosen(path.toString(), job, rank);
-    if (digest == Digest.TAKEN) {
-      Optional<String> taken = InputBytes.digest(path, chosen);
-      return chosen.reading().finish(taken.orElse(""));
+    Optional<String> taken =
+        digest == Digest.TAKEN
+            ? InputBytes.digest(path, chosen)
+            : InputBytes.read(path, chosen) ? Optional.of("") : Optional.empty();
+    RecordingFile file = chosen.reading().finish(taken.orElse(""));
+    if (taken.isEmpty()) {
+      throw new IllegalStateException(path + " was not read to its end and yet not refused");
     }
-    InputBytes.read(path, chosen);
-    return chosen.reading().finish("");
+    return file;
   }
 
   /** The reader that the first bytes ask for. */

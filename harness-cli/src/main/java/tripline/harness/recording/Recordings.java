@@ -60,8 +60,12 @@ public final class Recordings {
    */
   public static RecordingFile ofBytes(String name, byte[] bytes, String sha256, JobFile job) {
     CsvReading reading = new CsvReading(name, job, Rank.FIRST);
-    reading.onBytes(bytes, bytes.length);
-    return reading.finish(sha256);
+    boolean wanted = reading.onBytes(bytes, bytes.length);
+    RecordingFile file = reading.finish(sha256);
+    if (!wanted) {
+      throw new IllegalStateException(name + " was not read to its end and yet not refused");
+    }
+    return file;
   }
 
   /** Between two captures the logger itself tells whether it was on all the time. */
