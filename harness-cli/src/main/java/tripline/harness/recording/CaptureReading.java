@@ -47,7 +47,7 @@ final class CaptureReading implements Reading {
   }
 
   @Override
-  public RecordingFile finish(String sha256) {
+  public RecordingFile finish(Optional<String> sha256) {
     decoder.finish();
     capture.finish(decoder.counters().lastMicros());
     refuseUnusable();
@@ -64,7 +64,12 @@ final class CaptureReading implements Reading {
     for (int i = 0; i < reduced.size(); i++) {
       traces.add(
           new RecordingTrace(
-              file, sha256, drive.drive(), drive.told(), stretches.zero(i, rank), reduced.get(i)));
+              file,
+              sha256.orElseThrow(),
+              drive.drive(),
+              drive.told(),
+              stretches.zero(i, rank),
+              reduced.get(i)));
     }
     return new RecordingFile(
         traces,

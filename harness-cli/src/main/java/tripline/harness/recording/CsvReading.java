@@ -53,7 +53,7 @@ final class CsvReading implements Reading {
   }
 
   @Override
-  public RecordingFile finish(String sha256) {
+  public RecordingFile finish(Optional<String> sha256) {
     if (events.tooManyLine() > 0) {
       throw new InputFailure(
           file,
@@ -66,7 +66,7 @@ final class CsvReading implements Reading {
     if (reader.summary().rows() == 0) {
       throw new InputFailure(file, "holds no rows, expected a recording");
     }
-    return of(sha256);
+    return of(sha256.orElseThrow());
   }
 
   private static void refuse(String file, CsvFault fault) {

@@ -33,12 +33,6 @@ final class DigestedFile {
     }
   }
 
-  /** Takes the bytes of a file, in order. */
-  interface Bytes {
-    /** Whether more is wanted. */
-    boolean onBytes(byte[] bytes, int length);
-  }
-
   private final BlockingQueue<Piece> free = new ArrayBlockingQueue<>(BUFFERS);
   private final BlockingQueue<Piece> full = new ArrayBlockingQueue<>(BUFFERS + 1);
   private final MessageDigest digest = sha256();
@@ -54,23 +48,23 @@ final class DigestedFile {
    * @return the digest, lower-case hex; empty where the file was not read to its end
    * @throws IOException if the file cannot be read
    */
-  static Optional<String> read(Path path, Bytes bytes) throws IOException {
+  static Optional<String> read(Path path, InputBytes.Sink sink) throws IOException {
     try (InputStream in = Files.newInputStream(path)) {
       byte[] first = new byte[BUFFER];
       int length = in.readNBytes(first, 0, BUFFER);
       if (length < BUFFER) {
-        return length == 0 || bytes.onBytes(first, length)
+        return length == 0 || sink.onBytes(first, length)
             ? Optional.of(hex(sha256(), first, length))
             : Optional.empty();
       }
-      return new DigestedFile().read(in, first, bytes);
+      return new DigestedFile().read(in, first, sink);
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
       throw new IOException("reading was interrupted", e);
     }
   }
 
-  private Optional<String> read(InputStream in, byte[] first, Bytes bytes)
+  private Optional<String> read(InputStream in, byte[] first, InputBytes.Sink sink)
       throws IOException, InterruptedException {
     for (int i = 1; i < BUFFERS; i++) {
       free.add(new Piece(new byte[BUFFER], 0));
@@ -82,7 +76,7 @@ final class DigestedFile {
       do {
         // Both only read it; it is filled again once the digest has given it back.
         full.put(piece);
-        wanted = bytes.onBytes(piece.bytes, piece.length);
+        wanted = sink.onBytes(piece.bytes, piece.length);
         piece = free.take();
         piece.length = in.readNBytes(piece.bytes, 0, BUFFER);
       } while (wanted && piece.length > 0);

@@ -8,6 +8,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Optional;
 import tripline.harness.failure.InputFailure;
+import tripline.harness.recording.RecordingFile.Digest;
 
 /** The bytes of a recording file; what keeps them from being read is one line for the user. */
 public final class InputBytes {
@@ -25,34 +26,26 @@ public final class InputBytes {
   /**
    * Reads a file to its end, or until no more is wanted.
    *
-   * @return whether it was read to its end
    * @throws InputFailure if it cannot be read
    */
-  public static boolean read(Path path, Sink sink) {
-    return reading(path, () -> plain(path, sink));
+  public static void read(Path path, Sink sink) {
+    read(path, Digest.NOT_WANTED, sink);
   }
 
   /**
-   * Reads a file to its end, or until no more is wanted, and takes its digest.
+   * Reads a file to its end, or until no more is wanted.
    *
-   * @return its SHA-256, lower-case hex; empty where it was not read to its end
+   * @return its SHA-256, lower-case hex, or an empty text where that is not wanted; empty where it
+   *     was not read to its end
    * @throws InputFailure if it cannot be read
    */
-  static Optional<String> digest(Path path, Sink sink) {
-    return reading(path, () -> DigestedFile.read(path, sink::onBytes));
-  }
-
-  private interface Work<T> {
-    T done() throws IOException;
-  }
-
-  private static <T> T reading(Path path, Work<T> work) {
+  static Optional<String> read(Path path, Digest digest, Sink sink) {
     String file = path.toString();
     if (Files.isDirectory(path)) {
       throw new InputFailure(file, "is a folder, expected a recording");
     }
     try {
-      return work.done();
+      return digest == Digest.TAKEN ? DigestedFile.read(path, sink) : plain(path, sink);
     } catch (NoSuchFileException e) {
       throw new InputFailure(file, "no such file, expected a recording");
     } catch (AccessDeniedException e) {
@@ -62,17 +55,17 @@ public final class InputBytes {
     }
   }
 
-  private static boolean plain(Path path, Sink sink) throws IOException {
+  private static Optional<String> plain(Path path, Sink sink) throws IOException {
     byte[] bytes = new byte[BUFFER];
     try (InputStream in = Files.newInputStream(path)) {
       int length = in.readNBytes(bytes, 0, BUFFER);
       while (length > 0) {
         if (!sink.onBytes(bytes, length)) {
-          return false;
+          return Optional.empty();
         }
         length = in.readNBytes(bytes, 0, BUFFER);
       }
-      return true;
+      return Optional.of("");
     }
   }
 }

@@ -1,5 +1,6 @@
 package tripline.harness.recording;
 
+import java.util.Optional;
 import tripline.harness.failure.InputFailure;
 
 /** A recording file on its way through the reader of its format. */
@@ -10,8 +11,9 @@ interface Reading {
   /**
    * The file was read to its end, or as far as it was wanted.
    *
-   * @param sha256 digest of the file; empty text where none was taken
+   * @param sha256 digest of the file; an empty text where none was taken; empty where it was not
+   *     read to its end
    * @throws InputFailure if it cannot be used
    */
-  RecordingFile finish(String sha256);
+  RecordingFile finish(Optional<String> sha256);
 }

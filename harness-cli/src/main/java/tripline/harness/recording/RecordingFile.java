@@ -57,15 +57,8 @@ public record RecordingFile(
    */
   static RecordingFile read(Path path, JobFile job, Rank rank, Digest digest) {
     Chosen chosen = new Chosen(path.toString(), job, rank);
-    Optional<String> taken =
-        digest == Digest.TAKEN
-            ? InputBytes.digest(path, chosen)
-            : InputBytes.read(path, chosen) ? Optional.of("") : Optional.empty();
-    RecordingFile file = chosen.reading().finish(taken.orElse(""));
-    if (taken.isEmpty()) {
-      throw new IllegalStateException(path + " was not read to its end and yet not refused");
-    }
-    return file;
+    Optional<String> sha256 = InputBytes.read(path, digest, chosen);
+    return chosen.reading().finish(sha256);
   }
 
   /** The reader that the first bytes ask for. */

@@ -3,6 +3,7 @@ package tripline.harness.recording;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -60,12 +61,9 @@ public final class Recordings {
    */
   public static RecordingFile ofBytes(String name, byte[] bytes, String sha256, JobFile job) {
     CsvReading reading = new CsvReading(name, job, Rank.FIRST);
-    boolean wanted = reading.onBytes(bytes, bytes.length);
-    RecordingFile file = reading.finish(sha256);
-    if (!wanted) {
-      throw new IllegalStateException(name + " was not read to its end and yet not refused");
-    }
-    return file;
+    return reading.onBytes(bytes, bytes.length)
+        ? reading.finish(Optional.of(sha256))
+        : reading.finish(Optional.empty());
   }
 
   /** Between two captures the logger itself tells whether it was on all the time. */
