@@ -9,6 +9,7 @@ import tripline.job.End;
 import tripline.measure.Estimate;
 import tripline.measure.Part;
 import tripline.measure.Shape;
+import tripline.sample.Drive;
 
 /**
  * Finds the hard stops of one position zero and pools their touches, of the most trusted source
@@ -22,6 +23,9 @@ import tripline.measure.Shape;
 final class HardStops {
   /** A mark this far inside the outermost one was pressed elsewhere, turns. */
   private static final double MARK_AGREE_TURNS = 0.15;
+
+  private static final String OTHER_END =
+      ": the marks are exchanged, or position.turns_per_unit has the wrong sign";
 
   /** Scatter beyond this many {@code stop_u} replaces it. */
   private static final double SCATTER_LIMIT = 2;
@@ -55,9 +59,14 @@ final class HardStops {
         TorqueStops.of(survey, r).stream().filter(t -> t.end() == end).forEach(seated::add);
       }
     }
-    List<Touch> plateaus = new PlateauStops(survey, frame).touches(end);
+    List<Touch> plateaus =
+        new PlateauStops(survey, frame)
+            .touches(end).stream().filter(t -> passed(end, frame, t) <= mostPassed(end)).toList();
     if (!marked.isEmpty()) {
-      List<Touch> agreeing = agreeing(end, marked);
+      List<Touch> agreeing = agreeing(end, notPassed(end, frame, marked));
+      if (agreeing.isEmpty()) {
+        return plateaus;
+      }
       plateaus.stream().filter(t -> isUnmarkedTouch(end, t, agreeing)).forEach(agreeing::add);
       return agreeing;
     }
@@ -72,9 +81,58 @@ final class HardStops {
             .anyMatch(m -> Math.abs(outward(end, m) - outward(end, plateau)) <= agree);
   }
 
+  /** The valve cannot have gone beyond its stop: a mark that a hand stroke passed is none. */
+  private List<Touch> notPassed(End end, int frame, List<Touch> marked) {
+    List<Touch> stops = new ArrayList<>();
+    for (Touch touch : marked) {
+      double passed = passed(end, frame, touch);
+      if (passed <= mostPassed(end)) {
+        stops.add(touch);
+      } else {
+        String why = isAtTheOther(end, frame, passed) ? OTHER_END : "";
+        Caveat caveat =
+            new Caveat(
+                touch.recording(),
+                String.format(
+                    Locale.ROOT,
+                    "a mark %s-stop was passed by %.2f turns by hand and was not used%s",
+                    end.word(),
+                    passed,
+                    why));
+        if (!caveats.contains(caveat)) {
+          caveats.add(caveat);
+        }
+      }
+    }
+    return stops;
+  }
+
+  /** What hand force may add to a stop, and a backoff still be judged from it, turns. */
+  private double mostPassed(End end) {
+    return MARK_AGREE_TURNS + survey.sheet().end(end).toleranceTurns();
+  }
+
+  private double passed(End end, int frame, Touch touch) {
+    return furthestByHand(end, frame) - outward(end, touch);
+  }
+
+  private boolean isAtTheOther(End end, int frame, double passed) {
+    return passed > (furthestByHand(end, frame) + furthestByHand(end.other(), frame)) / 2;
+  }
+
+  private double furthestByHand(End end, int frame) {
+    double scale = survey.sheet().position().turnsPerUnit() * end.approach().sign();
+    return survey.legs().stream()
+        .filter(l -> survey.frames().frame(l.recording()) == frame)
+        .filter(l -> l.direction() == end.approach() && survey.drive(l) == Drive.HAND)
+        .mapToDouble(l -> l.to() * scale)
+        .max()
+        .orElse(Double.NEGATIVE_INFINITY);
+  }
+
   /** The valve cannot have gone beyond its stop: marks far inside the outermost are slips. */
   private List<Touch> agreeing(End end, List<Touch> marked) {
-    double outermost = marked.stream().mapToDouble(t -> outward(end, t)).max().orElseThrow();
+    double outermost = marked.stream().mapToDouble(t -> outward(end, t)).max().orElse(0);
     List<Touch> agreeing = new ArrayList<>();
     for (Touch touch : marked) {
       double inside = outermost - outward(end, touch);

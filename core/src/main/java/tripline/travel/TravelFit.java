@@ -3,6 +3,7 @@ package tripline.travel;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -36,6 +37,30 @@ public final class TravelFit {
     }
     lostMotion = least(LostMotion.measured(survey, landmarks), referred(reference));
     play = LostMotion.play(sheet, lostMotion);
+    dropReversed();
+  }
+
+  /** An open stop that does not lie beyond the closed one: neither can be believed. */
+  private void dropReversed() {
+    HardStop closed = stops.get(End.CLOSED);
+    HardStop open = stops.get(End.OPEN);
+    if (closed == null || open == null) {
+      return;
+    }
+    double span =
+        survey.turns(open.reading()).minus(survey.turns(closed.reading())).minus(play).value();
+    if (span <= 0) {
+      caveats.add(
+          new Caveat(
+              survey.frames().firstRecording(placement.ground()),
+              String.format(
+                  Locale.ROOT,
+                  "the open stop lies %.2f turns on the closed side of the closed stop, neither was"
+                      + " used: the marks are exchanged, or position.turns_per_unit has the wrong"
+                      + " sign",
+                  -span)));
+      stops.clear();
+    }
   }
 
   /**

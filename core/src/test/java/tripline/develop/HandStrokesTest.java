@@ -5,18 +5,24 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import tripline.StrokeAnalysis;
 import tripline.job.Direction;
 import tripline.job.End;
 import tripline.job.JobSheet;
 import tripline.job.SensorSide;
+import tripline.measure.Decision;
 import tripline.measure.Estimate;
+import tripline.sample.Drive;
 import tripline.travel.Datum;
+import tripline.travel.HardStop;
 import tripline.travel.HardStop.Source;
 import tripline.travel.RecordingTrace;
+import tripline.truth.Path;
 import tripline.truth.Sensor;
 import tripline.truth.TrueChange;
 
@@ -219,5 +225,73 @@ class HandStrokesTest {
             .reading();
     assertThat(stop.u()).isCloseTo(Demo.STOP_U / 2, within(1e-6));
     assertThat(stop.ownU()).isZero();
+  }
+
+  /** Set right about a stop marked too soon, a valve would be accepted that is not. */
+  @Test
+  void aMarkThatAHandStrokePassedIsNoStop() {
+    HandJob job = new HandJob(Demo.actuator(), 4, 12);
+    job.hand.to(0.4);
+    job.actuator.rest(1);
+    job.actuator.mark("closed-stop");
+    job.actuator.rest(1);
+    job.hand.toStop(End.OPEN, "open-stop");
+    job.hand.toStop(End.CLOSED, "");
+    Development development = develop(job, HANDWHEEL);
+    HardStop closed = development.coordinate().closedStop().orElseThrow();
+    assertThat(closed.source()).isEqualTo(Source.PLATEAU);
+    assertThat(closed.reading().value()).isCloseTo(7, within(1e-6));
+    assertThat(development.doubts())
+        .singleElement()
+        .satisfies(d -> assertThat(d.message()).contains("closed-stop was passed by 0.40 turns"));
+  }
+
+  @Test
+  void aSheetWithTheWrongSignIsNamed() {
+    JobSheet sheet =
+        Demo.sheet(HandJob.channel(new Sensor(SensorSide.DRIVE, -1, 0, 0, 0, 0, 0, 0)));
+    Sensor rising = new Sensor(SensorSide.DRIVE, 1, 0, 0, 0, 0, 7, 0);
+    HandJob job = new HandJob(Demo.actuator(), 4, 13).fullStrokes(true);
+    RecordingTrace byHand = job.recording(rising);
+    assertThat(HandJob.develop(sheet, byHand).doubts())
+        .hasSize(2)
+        .allSatisfy(d -> assertThat(d.message()).contains("turns_per_unit has the wrong sign"));
+    assertNotAccepted(sheet, byHand);
+
+    RecordingTrace byMotor =
+        new RecordingTrace("r.csv", "", Drive.MOTOR, byHand.zero(), byHand.trace());
+    Development development = HandJob.develop(sheet, byMotor);
+    assertThat(development.coordinate().closedStop()).isEmpty();
+    assertThat(development.coordinate().openStop()).isEmpty();
+    assertThat(development.doubts())
+        .singleElement()
+        .satisfies(d -> assertThat(d.message()).contains("turns_per_unit has the wrong sign"));
+    assertNotAccepted(sheet, byMotor);
+  }
+
+  private static void assertNotAccepted(JobSheet sheet, RecordingTrace recording) {
+    assertThat(StrokeAnalysis.of(sheet, List.of(recording), Optional.empty()).decision())
+        .isNotEqualTo(Decision.ACCEPT);
+  }
+
+  @Test
+  void aRestThatAHandStrokePassedIsNoStopEither() {
+    HandJob job = new HandJob(Demo.actuator(), 4, 14);
+    job.hand.to(0.4);
+    job.actuator.rest(1);
+    job.actuator.mark("closed-stop");
+    job.actuator.rest(2);
+    job.hand.toStop(End.OPEN, "open-stop");
+    turnWithoutRest(job, 0.02);
+    turnWithoutRest(job, 6);
+    Development development = develop(job, HANDWHEEL);
+    assertThat(development.coordinate().closedStop()).isEmpty();
+  }
+
+  private static void turnWithoutRest(HandJob job, double handwheel) {
+    int sign = handwheel > job.actuator.handwheel() ? 1 : -1;
+    while ((handwheel - job.actuator.handwheel()) * sign > Path.STEP_S) {
+      job.actuator.advance(job.actuator.handwheel() + sign * Path.STEP_S, sign);
+    }
   }
 }
