@@ -7,7 +7,8 @@ import java.util.Set;
 
 /**
  * What explains what: one cause, one finding. A finding is dropped where another one that touches
- * the same contact, the same cam as a whole, or the same recording is its cause.
+ * the same contact, the same cam as a whole, or the same recording is its cause. A note is the
+ * cause of no fault: what rejects a valve is always said.
  */
 final class Explanations {
   private static final Set<Code> CONTACT_WRONG =
@@ -235,6 +236,7 @@ final class Explanations {
   private static boolean explained(Finding effect, List<Finding> seen) {
     return seen.stream()
         .filter(cause -> !cause.equals(effect))
+        .filter(c -> c.severity() != Severity.NOTE || effect.severity() != Severity.FAULT)
         .anyMatch(cause -> RULES.stream().anyMatch(rule -> rule.explains(cause, effect)));
   }
 }

@@ -44,6 +44,19 @@ final class Lamps {
         .toList();
   }
 
+  /**
+   * When every change that belongs to a stroke shows: a sparsely sampled contact is seen to have
+   * changed up to a row after the drive stands.
+   */
+  double settledS(Stroke stroke) {
+    List<Integer> channels = all().stream().map(l -> l.seen().observed().channel()).toList();
+    return assessment.development().trips().stream()
+        .filter(t -> t.recording() == stroke.recording() && channels.contains(t.channel()))
+        .filter(t -> t.timeS() - t.change().gapNs() * 0.5e-9 <= stroke.endS())
+        .mapToDouble(Trip::timeS)
+        .reduce(stroke.endS(), Math::max);
+  }
+
   boolean closedLit(int recording, double timeS) {
     return lit(closed, recording, timeS);
   }

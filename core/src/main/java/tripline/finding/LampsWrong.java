@@ -6,6 +6,7 @@ import tripline.develop.Stroke;
 import tripline.develop.Stroke.StoppedBy;
 import tripline.job.End;
 import tripline.sample.Drive;
+import tripline.travel.Coordinate;
 
 /** {@code lamps-wrong}: at an end, not its own lamp alone is lit. */
 final class LampsWrong implements Look {
@@ -18,7 +19,7 @@ final class LampsWrong implements Look {
     for (End end : End.values()) {
       List<Stroke> wrong =
           lamps.strokes().stream()
-              .filter(s -> s.direction().toward() == end && arrived(s))
+              .filter(s -> s.direction().toward() == end && arrived(assessment, s, end))
               .filter(s -> wrong(lamps, s, end))
               .toList();
       if (!wrong.isEmpty()) {
@@ -27,25 +28,37 @@ final class LampsWrong implements Look {
     }
   }
 
-  /** By motor on its limit or its seat, by hand as far as it goes. */
-  private static boolean arrived(Stroke stroke) {
-    boolean motor = stroke.drive() == Drive.MOTOR;
-    return stroke.full()
-        && (!motor
-            || stroke.stoppedBy() == StoppedBy.LIMIT
-            || stroke.stoppedBy() == StoppedBy.TORQUE);
+  /**
+   * By motor on its limit or its seat, by hand as far as it goes: where neither the stop nor the
+   * limit contact's change tells of the end, the furthest it went is somewhere in travel.
+   */
+  private static boolean arrived(Assessment assessment, Stroke stroke, End end) {
+    if (stroke.drive() == Drive.MOTOR) {
+      return stroke.full()
+          && (stroke.stoppedBy() == StoppedBy.LIMIT || stroke.stoppedBy() == StoppedBy.TORQUE);
+    }
+    Coordinate coordinate = assessment.development().coordinate();
+    boolean stopKnown =
+        (end == End.CLOSED ? coordinate.closedStop() : coordinate.openStop()).isPresent();
+    return stroke.full() && (stopKnown || limitSeen(assessment, end));
+  }
+
+  private static boolean limitSeen(Assessment assessment, End end) {
+    return assessment.judged().contacts().stream()
+        .filter(c -> c.contact().role().limitOf().filter(e -> e == end).isPresent())
+        .anyMatch(c -> c.seen().tracks().stream().anyMatch(t -> !t.crossings().isEmpty()));
   }
 
   private static boolean wrong(Lamps lamps, Stroke stroke, End end) {
-    boolean closed = lamps.closedLit(stroke.recording(), stroke.endS());
-    boolean open = lamps.openLit(stroke.recording(), stroke.endS());
+    boolean closed = lamps.closedLit(stroke.recording(), lamps.settledS(stroke));
+    boolean open = lamps.openLit(stroke.recording(), lamps.settledS(stroke));
     return end == End.CLOSED ? !closed || open : closed || !open;
   }
 
   private static Finding finding(Lamps lamps, List<Stroke> wrong, End end) {
     Stroke first = wrong.get(0);
-    boolean closed = lamps.closedLit(first.recording(), first.endS());
-    boolean open = lamps.openLit(first.recording(), first.endS());
+    boolean closed = lamps.closedLit(first.recording(), lamps.settledS(first));
+    boolean open = lamps.openLit(first.recording(), lamps.settledS(first));
     String seen =
         closed && open
             ? "both lamps are"

@@ -386,6 +386,14 @@ class FindingsTest {
   }
 
   private static Stroke longer(Stroke s, double seconds) {
+    return timed(s, s.startS() - seconds, s.endS());
+  }
+
+  private static Stroke ending(Stroke s, double endS) {
+    return timed(s, s.startS(), endS);
+  }
+
+  private static Stroke timed(Stroke s, double startS, double endS) {
     return new Stroke(
         s.recording(),
         s.number(),
@@ -394,8 +402,8 @@ class FindingsTest {
         s.direction(),
         s.from(),
         s.to(),
-        s.startS() - seconds,
-        s.endS(),
+        startS,
+        endS,
         s.extent(),
         s.stoppedBy(),
         s.powered());
@@ -409,6 +417,32 @@ class FindingsTest {
     assertThat(codes(dark)).containsExactly(Code.LAMPS_DARK);
     Bench wrong = new Bench(Recharted.lampsBothOpenSide(Sheets.standard())).hand(1).motor(1);
     assertThat(codes(wrong)).contains(Code.LAMPS_WRONG);
+  }
+
+  @Test
+  void lampsAreNotJudgedWhereNoEndWasSeen() {
+    Bench bench =
+        new Bench(Sheets.standard())
+            .run(0.9, 30.1, Drive.HAND, StoppedBy.OPERATOR)
+            .run(30.1, 0.9, Drive.HAND, StoppedBy.OPERATOR);
+    assertThat(codes(bench)).contains(Code.LAMPS_WRONG);
+    bench.closedStop = Optional.empty();
+    bench.openStop = Optional.empty();
+    assertThat(codes(bench)).containsExactly(Code.STOP_UNKNOWN, Code.STOP_UNKNOWN);
+  }
+
+  @Test
+  void aLampSeenToChangeWithinTheRowInWhichTheDriveStoodIsRight() {
+    // The open cam trips half a second before the stop, in a row of a millisecond.
+    assertThat(codes(stoodBeforeTrip(0.0003))).doesNotContain(Code.LAMPS_WRONG);
+    assertThat(codes(stoodBeforeTrip(0.0010))).contains(Code.LAMPS_WRONG);
+  }
+
+  private static Bench stoodBeforeTrip(double seconds) {
+    Bench bench = new Bench(Sheets.standard()).hand(1);
+    bench.retime =
+        strokes -> strokes.stream().map(s -> ending(s, s.endS() - 0.5 - seconds)).toList();
+    return bench;
   }
 
   @Test
@@ -474,6 +508,16 @@ class FindingsTest {
     assertThat(found).extracting(Finding::code).containsExactly(Code.CONTACT_INVERTED);
     assertThat(found.get(0).severity()).isEqualTo(Severity.NOTE);
     assertThat(found.get(0).contact()).contains("53-54");
+  }
+
+  @Test
+  void aNoteExplainsNoFault() {
+    Bench bench = new Bench(Recharted.spare(Sheets.standard(), "33-34")).hand(2).shift("k5", -0.4);
+    List<Finding> found = of(bench);
+    assertThat(found)
+        .extracting(Finding::code)
+        .containsExactly(Code.CONTACTS_OVERLAP, Code.CONTACT_OFF_CAM);
+    assertThat(found).extracting(Finding::severity).containsExactly(Severity.FAULT, Severity.NOTE);
   }
 
   @Test

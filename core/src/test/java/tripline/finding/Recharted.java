@@ -43,6 +43,17 @@ final class Recharted {
                 : c);
   }
 
+  /** A contact that is fitted and not wired. */
+  static JobSheet spare(JobSheet sheet, String name) {
+    return contacts(
+        sheet,
+        c ->
+            c.name().equals(name)
+                ? new Contact(
+                    name, c.channel(), c.cam(), c.closed(), Role.SPARE, OptionalDouble.empty())
+                : c);
+  }
+
   private static Contact with(Contact c, String cam, ClosedWhere closed, OptionalDouble covers) {
     return new Contact(c.name(), c.channel(), cam, closed, c.role(), covers);
   }
