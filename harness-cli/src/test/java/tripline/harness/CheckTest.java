@@ -66,6 +66,29 @@ class CheckTest {
   }
 
   @Test
+  void noAnswerIsWrittenOverWhatItWasWorkedOutFrom() throws IOException {
+    String csv = HandStrokes.RIGHT.csv();
+    String recording = file("a.csv", csv);
+    Path link = Files.createSymbolicLink(folder.resolve("b.html"), Path.of(recording));
+    for (String[] option :
+        List.of(
+            new String[] {"--json", recording},
+            new String[] {"--json", folder + "/./a.csv"},
+            new String[] {"--report", link.toString()})) {
+      CommandRun run = CommandRun.of("check", JOB, recording, option[0], option[1]);
+      assertThat(run.status()).isEqualTo(2);
+      assertThat(run.answers()).isEmpty();
+      assertThat(run.errors()).contains("is read by this command and would be written over");
+      assertThat(Path.of(recording)).hasContent(csv);
+    }
+    String result = folder.resolve("r.json").toString();
+    assertThat(CommandRun.of("check", JOB, recording, "--json", result).status()).isZero();
+    String before = Files.readString(Path.of(result));
+    assertThat(CommandRun.of("compare", result, result, "--json", result).status()).isEqualTo(2);
+    assertThat(Path.of(result)).hasContent(before);
+  }
+
+  @Test
   void threadsChangeNothing() throws IOException {
     List<String> files =
         List.of(

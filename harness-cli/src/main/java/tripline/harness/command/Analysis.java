@@ -65,6 +65,7 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
             line, "--report is %s, expected a name in .html or .pdf".formatted(report));
       }
     }
+    OwnInputs.spare(line, arguments.inputs(), arguments.outputs());
     JobFile job = JobFile.read(arguments.job());
     @Nullable Path earlier = arguments.reference();
     Optional<ReferenceFile> reference =

@@ -3,6 +3,7 @@ package tripline.harness.command;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
@@ -102,6 +103,19 @@ final class AnalysisArguments {
 
   @Nullable Path reference() {
     return reference.getValue();
+  }
+
+  /** Every file that is read. */
+  List<Path> inputs() {
+    return Stream.of(Stream.of(job()), recordings().stream(), Stream.ofNullable(reference()))
+        .flatMap(paths -> paths)
+        .toList();
+  }
+
+  /** Every file that is to be written. */
+  List<Path> outputs() {
+    Stream<Path> result = wantsJsonOnOutput() ? Stream.empty() : Stream.ofNullable(json());
+    return Stream.concat(result, reports().stream()).toList();
   }
 
   int threads() {

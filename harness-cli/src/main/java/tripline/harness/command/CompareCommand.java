@@ -3,7 +3,9 @@ package tripline.harness.command;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -75,9 +77,13 @@ public final class CompareCommand implements Callable<ExitStatus> {
     if (spec == null || before == null) {
       throw new IllegalStateException("called without its command line");
     }
+    boolean onOutput = json != null && json.toString().equals("-");
+    if (json != null && !onOutput) {
+      List<Path> inputs = Stream.concat(Stream.of(before), Stream.ofNullable(after)).toList();
+      OwnInputs.spare(spec.commandLine(), inputs, List.of(json));
+    }
     ComparedFiles files = compared(before);
     PrintWriter out = spec.commandLine().getOut();
-    boolean onOutput = json != null && json.toString().equals("-");
     if (!quiet && !onOutput) {
       CompareText.write(files, TextStyle.ofProcess(), out);
     }
