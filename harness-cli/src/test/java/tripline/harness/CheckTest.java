@@ -89,6 +89,17 @@ class CheckTest {
   }
 
   @Test
+  void sheetAndRecordingExchangedAreToldInOneLine() throws IOException {
+    String recording = file("a.csv", HandStrokes.RIGHT.csv());
+    assertThat(CommandRun.of("check", recording, JOB))
+        .isEqualTo(
+            new CommandRun(
+                4,
+                "",
+                recording + ": is a recording, expected a job sheet: the sheet stands first\n"));
+  }
+
+  @Test
   void threadsChangeNothing() throws IOException {
     List<String> files =
         List.of(

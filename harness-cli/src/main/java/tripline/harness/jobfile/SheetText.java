@@ -95,6 +95,9 @@ record SheetText(String text, String sha256) {
 
   /** The sheet's tables; syntax errors are thrown alone, for nothing after one can be trusted. */
   TomlParseResult toml(String file) {
+    if (text.startsWith("# tripline-recording")) {
+      throw new InputFailure(file, "is a recording, expected a job sheet: the sheet stands first");
+    }
     TomlParseResult toml = Toml.parse(text, TomlVersion.V1_1_0);
     if (toml.hasErrors()) {
       List<SheetNote> errors =
