@@ -61,7 +61,7 @@ public final class Reduction implements SampleSink {
     this.shortcut = shortcut;
     this.positions = new PositionTrack(settings, rhythm);
     WindowCutter cutter = new WindowCutter(positions.ring(), positions.noise(), rhythm);
-    this.spots = new SpotLog(cutter, positions.ring(), settings);
+    this.spots = new SpotLog(cutter, settings);
     this.bursts = new ContactBursts(settings.settleNs(), rhythm, spots::await);
     this.gaps = new GapLog(rhythm, Loss.What.ROWS, positions.noise(), this::writesAll);
   }

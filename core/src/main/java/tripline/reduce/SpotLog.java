@@ -18,10 +18,7 @@ final class SpotLog {
   /** What a coarse encoder's window wants. */
   private static final long LONGEST_NS = 2_000_000_000;
 
-  private static final int FEW_RUNS = 20;
-
   private final WindowCutter cutter;
-  private final ReadingRing ring;
   private final ReductionSettings settings;
   private final List<Happening> waiting = new ArrayList<>();
   private final List<Placed> cut = new ArrayList<>();
@@ -33,9 +30,8 @@ final class SpotLog {
   /** A happening and the windows about it. */
   record Placed(Happening happening, Spot spot) {}
 
-  SpotLog(WindowCutter cutter, ReadingRing ring, ReductionSettings settings) {
+  SpotLog(WindowCutter cutter, ReductionSettings settings) {
     this.cutter = cutter;
-    this.ring = ring;
     this.settings = settings;
   }
 
@@ -71,7 +67,7 @@ final class SpotLog {
     int kept = 0;
     for (Happening happening : waiting) {
       long centreNs = centreNs(happening);
-      long readyNs = centreNs + (fewRuns(centreNs) ? LONGEST_NS : USUAL_NS);
+      long readyNs = centreNs + (cutter.mayBeCoarse(centreNs) ? LONGEST_NS : USUAL_NS);
       if (nowNs >= readyNs) {
         cut.add(place(happening));
       } else {
@@ -80,13 +76,6 @@ final class SpotLog {
       }
     }
     waiting.subList(kept, waiting.size()).clear();
-  }
-
-  /**
-   * With few runs about it an instant may lie on a coarse encoder, whose window wants to be longer.
-   */
-  private boolean fewRuns(long centreNs) {
-    return ring.end() - ring.firstEndingAtOrAfter(centreNs - USUAL_NS) < FEW_RUNS;
   }
 
   private Placed place(Happening happening) {

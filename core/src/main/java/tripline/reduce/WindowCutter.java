@@ -20,6 +20,9 @@ final class WindowCutter {
   /** Half-widths tried for count edges, narrowest first, s. */
   private static final double[] EDGE_HALF_WIDTHS_S = {0.5, 1.0, 2.0};
 
+  /** Runs of equal readings, or counts passed, in a second from which edges are many enough. */
+  private static final int FEW = 20;
+
   private static final int WANTED_EDGES = 8;
   private static final double FINE_NOISE = 0.45;
   private static final int FEW_READINGS_A_COUNT = 3;
@@ -65,6 +68,28 @@ final class WindowCutter {
       windows.add(readings(centreNs, moving, HALF_WIDTHS_S[0] / 2));
     }
     return windows;
+  }
+
+  /**
+   * Whether a coarse encoder may pass so few counts about an instant that its window wants to be
+   * longer.
+   */
+  boolean mayBeCoarse(long centreNs) {
+    long run = ring.firstEndingAtOrAfter(centreNs - (long) (HALF_WIDTHS_S[0] * 1e9));
+    if (ring.end() - run < FEW) {
+      return true;
+    }
+    double quantum = gauge.quantum();
+    if (!(gauge.noise() < quantum)) {
+      return false;
+    }
+    double low = ring.value(run);
+    double high = low;
+    for (run++; run < ring.end() && high - low < FEW * quantum; run++) {
+      low = Math.min(low, ring.value(run));
+      high = Math.max(high, ring.value(run));
+    }
+    return high - low < FEW * quantum;
   }
 
   private FitWindow readings(long instantNs, double halfWidthS) {
