@@ -1,5 +1,7 @@
 package tripline.reduce;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * Times the count edges of a coarse encoder over a stretch of one-way motion. For each edge between
  * two counts the time is placed so that the time spent at or below the lower count is kept (while
@@ -18,7 +20,7 @@ final class EdgeTimer {
    * Variance of the edge time of a flickering reading: v dt s / sqrt(pi), the integral of p(1-p)
    * over the flicker.
    */
-  private static final double FLICKER = 1 / Math.sqrt(Math.PI);
+  static final double FLICKER = 1 / Math.sqrt(Math.PI);
 
   /** Time on the wrong side of an edge in units of s/v: the mean of |z| for a normal z. */
   private static final double WRONG_SIDE = Math.sqrt(2 / Math.PI);
@@ -189,19 +191,50 @@ final class EdgeTimer {
     double noise = flicker(speed);
     double step = speed * scanNs * 1e-9;
     double least = 1e-8 * quantum * quantum;
-    double variance = Math.max(step * step / 12 + FLICKER * step * noise, least);
+    double phase = step > 0 ? step * step / 12 * SamplingBeat.remains(noise / step) : 0;
+    double variance = Math.max(phase + FLICKER * step * noise, least);
     double cutOff = speed > 0 ? FLICKER_SIGMAS * noise / speed * 1e9 : 0;
+    double weight = 1 / variance;
+    eachEdge(cutOff, (k, tau) -> window.add(tau, base + (index(k) + 0.5 * sign) * quantum, weight));
+    int timed = window.points;
+    addDwells(window, base);
+    if (timed > 2 && timed == window.points) {
+      window.beat = beat(Math.abs(window.meanSpeed()), noise, weight);
+    }
+    return window;
+  }
+
+  /** Calls for each edge whose flicker, {@code cutOffNs} wide, lies within the stretch. */
+  private void eachEdge(double cutOffNs, EdgeSink sink) {
     double at = fromNs;
     for (int k = 0; k < edges(); k++) {
       at += spent[index(k)];
-      if (at - fromNs < cutOff || toNs - at < cutOff) {
-        continue;
+      if (at - fromNs >= cutOffNs && toNs - at >= cutOffNs) {
+        sink.onEdge(k, at / h + reach.tau);
       }
-      double reading = base + (index(k) + 0.5 * sign) * quantum;
-      window.add(at / h + reach.tau, reading, 1 / variance);
     }
-    addDwells(window, base);
-    return window;
+  }
+
+  /** Takes the k-th edge in order of motion and its time in half-widths from the middle. */
+  private interface EdgeSink {
+    void onEdge(int k, double tau);
+  }
+
+  private @Nullable SamplingBeat beat(double speed, double noise, double weight) {
+    ScanSpacing scan = ScanSpacing.of(ring, first, last, scanNs);
+    if (scan == null || !(speed > 0)) {
+      return null;
+    }
+    double step = speed * scan.ns() * 1e-9;
+    SamplingBeat beat = new SamplingBeat(quantum / step, step, noise, scan.jitter());
+    double[] p = new double[FitWindow.TERMS];
+    eachEdge(
+        FLICKER_SIGMAS * noise / speed * 1e9,
+        (k, tau) -> {
+          Legendre.values(tau, p, FitWindow.TERMS);
+          beat.add(k, p, weight);
+        });
+    return beat;
   }
 
   private long nearest() {

@@ -1,5 +1,7 @@
 package tripline.reduce;
 
+import org.jspecify.annotations.Nullable;
+
 /**
  * The readings about an instant, boiled down to the normal equations of a fit by Legendre
  * polynomials up to degree {@value #TERMS} - 1 over [centre - h, centre + h]. Weights are inverse
@@ -50,6 +52,9 @@ final class FitWindow {
 
   /** The one reading nearest to the instant: what is left where nothing can be fitted. */
   double nearest = Double.NaN;
+
+  /** What of the edges' errors is no chance; null where that is not known. */
+  @Nullable SamplingBeat beat;
 
   private double nearestTau = Double.POSITIVE_INFINITY;
 

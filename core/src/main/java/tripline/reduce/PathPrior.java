@@ -20,6 +20,9 @@ final class PathPrior {
   /** The straight line and every pair of ripple and frequency. */
   static final int CANDIDATES = 1 + RIPPLE.length * FREQUENCY_HZ.length;
 
+  /** Last candidate that is as good as straight: the least ripple. */
+  static final int STEADIEST = FREQUENCY_HZ.length;
+
   /** Prior share of the straight line. */
   private static final double STRAIGHT_SHARE = 0.25;
 
@@ -44,6 +47,14 @@ final class PathPrior {
       variances(c, halfWidthS, table[c]);
     }
     return table;
+  }
+
+  /** Rms distance of a candidate's path from a straight line, for unit speed. */
+  static double departure(int candidate) {
+    return candidate == 0
+        ? 0
+        : RIPPLE[(candidate - 1) / FREQUENCY_HZ.length]
+            / (2 * Math.PI * FREQUENCY_HZ[(candidate - 1) % FREQUENCY_HZ.length]);
   }
 
   /** Logarithm of a candidate's share before any evidence. */

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
+import tripline.measure.Shape;
 
 /**
  * Positions at all the instants of a recording together. How much the path ripples is a property of
@@ -165,7 +166,12 @@ final class PlaceSolver {
       return Place.UNKNOWN;
     }
     return new Place(
-        nearest, Math.max(noise, quantum / Math.sqrt(12)), 0, Double.POSITIVE_INFINITY, 1);
+        nearest,
+        Math.max(noise, quantum / Math.sqrt(12)),
+        Shape.NORMAL,
+        0,
+        Double.POSITIVE_INFINITY,
+        1);
   }
 
   private Place place(WindowFit fit, double[] joint) {
@@ -184,15 +190,20 @@ final class PlaceSolver {
       variance += weight[c] * (fit.variance[c] + off * off);
       speedVariance += weight[c] * (fit.speedVariance[c] + speedOff * speedOff);
     }
-    double misfit = fit.excess() * (1 + unmodelled(fit, weight[0]));
+    double misfit = fit.excess() * (1 + unmodelled(fit, weight));
     double u = Math.sqrt(variance * misfit);
     double speedU = Math.sqrt(speedVariance * misfit);
     double fitted = value + fit.window.origin;
     if (fit.window.kind == FitWindow.Kind.COUNT_EDGES && offCount(fitted, u, fit.window.nearest)) {
       return new Place(
-          fit.window.nearest, quantum / Math.sqrt(12), speed, speedU, fit.window.points);
+          fit.window.nearest,
+          quantum / Math.sqrt(12),
+          Shape.RECTANGULAR,
+          speed,
+          speedU,
+          fit.window.points);
     }
-    return new Place(fitted, u, speed, speedU, fit.window.points);
+    return new Place(fitted, u, Shape.NORMAL, speed, speedU, fit.window.points);
   }
 
   /**
@@ -222,7 +233,11 @@ final class PlaceSolver {
   }
 
   /** Share of the variance that the candidates leave out. */
-  private static double unmodelled(WindowFit fit, double straight) {
+  private static double unmodelled(WindowFit fit, double[] weight) {
+    double straight = 0;
+    for (int c = 0; c <= PathPrior.STEADIEST; c++) {
+      straight += weight[c];
+    }
     boolean narrowed =
         fit.window.reach == FitWindow.Reach.BOTH_SIDES
             && fit.window.halfWidthS < WindowCutter.HALF_WIDTHS_S[0];

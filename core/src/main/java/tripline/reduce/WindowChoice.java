@@ -13,9 +13,6 @@ import org.jspecify.annotations.Nullable;
  * follows the kink, and a change that stops its own motor lies on it.
  */
 final class WindowChoice {
-  /** Last candidate that is as good as straight. */
-  private static final int STEADIEST = PathPrior.FREQUENCY_HZ.length;
-
   /** Points from which a side alone is believed. */
   private static final int LEAST_ONE_SIDED = 6;
 
@@ -34,7 +31,7 @@ final class WindowChoice {
     for (FitWindow window : windows) {
       if (oneSided(window) && window.points >= LEAST_ONE_SIDED) {
         WindowFit side = fit.apply(window);
-        if (side.best() <= STEADIEST && !side.misfits()) {
+        if (side.best() <= PathPrior.STEADIEST && !side.misfits()) {
           return side;
         }
       }

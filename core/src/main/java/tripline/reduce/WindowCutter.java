@@ -25,7 +25,7 @@ final class WindowCutter {
 
   private static final int WANTED_EDGES = 8;
   private static final double FINE_NOISE = 0.45;
-  private static final int FEW_READINGS_A_COUNT = 3;
+  private static final int FEW_READINGS_A_COUNT = 2;
   private static final int MOST_RUN_POINTS = 16;
 
   /** Slices that readings are gathered into where there are several times as many. */

@@ -8,6 +8,9 @@ final class WindowFit {
   private static final int N = FitWindow.TERMS;
   private static final double MISFIT_SIGMAS = 2;
 
+  /** Share of a variance by chance that an even beat may leave: what it does not follow. */
+  private static final double NO_LESS = 1 / 8.0;
+
   final FitWindow window;
   final double[] logEvidence = new double[PathPrior.CANDIDATES];
   final double[] value = new double[PathPrior.CANDIDATES];
@@ -169,9 +172,28 @@ final class WindowFit {
                 + window.logWeights);
     value[c] = dot(at, m, n) + window.origin;
     speed[c] = dot(slopeAt, m, n) / window.halfWidthS;
-    variance[c] = quadratic(l, at, q, n) + (c == 0 ? 0 : leftOut(prior, at) * scale2);
+    double chance = quadratic(l, at, q, n);
+    if (window.beat != null && PathPrior.departure(c) * scale < window.beat.even) {
+      Cholesky.backward(l, q, n);
+      chance = Math.max(NO_LESS * chance, chance + beating(window.beat, q, n, s2));
+    }
+    variance[c] = chance + (c == 0 ? 0 : leftOut(prior, at) * scale2);
     speedVariance[c] = quadratic(l, slopeAt, q, n) / (window.halfWidthS * window.halfWidthS);
     return true;
+  }
+
+  /** What the beat adds to the variance of the estimate of solution {@code z}, or takes away. */
+  private double beating(SamplingBeat beat, double[] z, int n, double s2) {
+    double byChance = 0;
+    for (int i = 0; i < n; i++) {
+      double sum = 0;
+      for (int j = 0; j < n; j++) {
+        sum += z[j] * (j <= i ? window.g[i][j] : window.g[j][i]);
+      }
+      byChance += z[i] * sum;
+    }
+    double weight = Math.exp(window.logWeights / window.observations);
+    return beat.beyondChance(z, n, byChance * weight, (s2 - 1) / weight) / (s2 * s2);
   }
 
   /** Variance of what the candidate holds beyond the polynomials of a fit, for unit speed. */

@@ -44,7 +44,7 @@ final class ChangeReading {
     }
     double reading = place.reading() + shift;
     List<Part> parts = new ArrayList<>();
-    parts.add(Part.own(PartNames.FIT, place.u(), Shape.NORMAL));
+    parts.add(Part.own(PartNames.FIT, place.u(), place.law()));
     if (!change.motion().equals(Change.Motion.AT_REST)) {
       double speed = Double.isFinite(place.speed()) ? place.speed() : 0;
       double gapS = change.gapNs() / NS_PER_S;

@@ -314,7 +314,7 @@ public final class Bench {
     int index = sheet.channels().indexOf(channel);
     long before = Math.round((timeS - SCAN_S / 2) * 1e9);
     long after = before + Math.round(SCAN_S * 1e9);
-    Place place = new Place(x, uOwn, direction.sign(), 0.01, 100);
+    Place place = new Place(x, uOwn, Shape.NORMAL, direction.sign(), 0.01, 100);
     return new Trip(
         0,
         stroke,

@@ -2,6 +2,7 @@ package tripline.develop;
 
 import java.util.ArrayList;
 import java.util.List;
+import tripline.measure.Shape;
 import tripline.reduce.Change;
 import tripline.reduce.MarkPoint;
 import tripline.reduce.Movement;
@@ -85,7 +86,7 @@ final class IdealTrace {
               ns(mark.timeS()),
               Mark.of(mark.text()),
               mark.text(),
-              new Place(reading, 1e-4, 0, 1e-4, 9)));
+              new Place(reading, 1e-4, Shape.NORMAL, 0, 1e-4, 9)));
     }
     return new Trace(
         channels,
@@ -123,7 +124,7 @@ final class IdealTrace {
         atNs + STAMP_NS,
         atNs + STAMP_NS,
         0,
-        new Place(reading, Math.max(u, 1e-6), speed, 1e-4, 50),
+        new Place(reading, Math.max(u, 1e-6), Shape.NORMAL, speed, 1e-4, 50),
         still ? Change.Motion.AT_REST : Change.Motion.MOVING);
   }
 

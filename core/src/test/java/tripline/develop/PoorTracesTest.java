@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import tripline.job.JobSheet;
+import tripline.measure.Shape;
 import tripline.reduce.Change;
 import tripline.reduce.MarkPoint;
 import tripline.reduce.Movement;
@@ -164,7 +165,12 @@ class PoorTracesTest {
           rng.chance(0.2)
               ? Place.UNKNOWN
               : new Place(
-                  rng.uniform(-10, 10), 0.01, rng.chance(0.1) ? Double.NaN : 0.5, Double.NaN, 3);
+                  rng.uniform(-10, 10),
+                  0.01,
+                  Shape.NORMAL,
+                  rng.chance(0.1) ? Double.NaN : 0.5,
+                  Double.NaN,
+                  3);
       changes.add(
           new Change(
               rng.below(10),

@@ -19,6 +19,7 @@ import tripline.job.JobSheet;
 import tripline.job.Seat;
 import tripline.job.TravelPlan;
 import tripline.measure.Estimate;
+import tripline.measure.Shape;
 import tripline.reduce.Change;
 import tripline.reduce.Disturbance;
 import tripline.reduce.Loss;
@@ -203,7 +204,7 @@ class FindingsTest {
   private static Bench disturbed(double x) {
     Bench bench = Bench.standard();
     long at = Math.round((1 + x) * 1e9);
-    Place place = new Place(x, 0.003, 1, 0.01, 100);
+    Place place = new Place(x, 0.003, Shape.NORMAL, 1, 0.01, 100);
     int channel = bench.sheet.channels().indexOf("k1");
     bench.disturbances.add(new Disturbance(channel, at, at + 5_000_000, 2, place));
     return bench;

@@ -61,7 +61,7 @@ final class ChangeScore {
       double half =
           Estimate.of(
                   0,
-                  Part.own("fit", c.place().u(), Shape.NORMAL),
+                  Part.own("fit", c.place().u(), c.place().law()),
                   Part.own(
                       "bracket",
                       Math.abs(c.place().speed()) * c.gapNs() * 1e-9 / Math.sqrt(12),

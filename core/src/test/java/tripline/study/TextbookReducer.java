@@ -2,6 +2,7 @@ package tripline.study;
 
 import java.util.ArrayList;
 import java.util.List;
+import tripline.measure.Shape;
 import tripline.reduce.Change;
 import tripline.reduce.Outline;
 import tripline.reduce.Place;
@@ -137,6 +138,11 @@ final class TextbookReducer implements Reducer, SampleSink {
     double slope = (n * str - st * sr) / det;
     double level = (sr - slope * st) / n;
     return new Place(
-        level, sigma * Math.sqrt(stt / det), slope, sigma * Math.sqrt(n / det), (int) n);
+        level,
+        sigma * Math.sqrt(stt / det),
+        Shape.NORMAL,
+        slope,
+        sigma * Math.sqrt(n / det),
+        (int) n);
   }
 }
