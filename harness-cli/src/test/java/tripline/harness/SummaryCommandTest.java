@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SummaryCommandTest {
   @TempDir private Path folder;
@@ -25,6 +27,22 @@ class SummaryCommandTest {
     assertThat(run.status()).isZero();
     assertThat(run.errors()).isEmpty();
     assertThat(run.answers()).contains("accept    FW-207", "1 actuators, 1 results");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"--csv", "--html", "--ndjson"})
+  void noResultIsWrittenOver(String option) throws IOException {
+    Path result = folder.resolve("fine.json");
+    String before = Files.readString(result);
+    CommandRun run = CommandRun.of("summary", folder.toString(), option, result.toString());
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.answers()).isEmpty();
+    assertThat(run.errors()).contains("is read by this command and would be written over");
+    assertThat(result).hasContent(before);
+    Path beside = folder.resolve("all.txt");
+    assertThat(CommandRun.of("summary", folder.toString(), option, beside.toString()).status())
+        .isZero();
+    assertThat(beside).isNotEmptyFile();
   }
 
   @Test

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
 
@@ -20,14 +21,41 @@ final class OwnInputs {
     for (Path output : outputs) {
       for (Path input : inputs) {
         if (isSameFile(input, output)) {
-          throw new ParameterException(
-              line,
-              "%s is read by this command and would be written over, expected another name for the"
-                      .formatted(output)
-                  + " answer");
+          throw refused(line, output);
         }
       }
     }
+  }
+
+  /**
+   * Holds outputs apart from the {@code .json} files below a folder.
+   *
+   * @throws ParameterException if an output is one of them
+   */
+  static void spareBelow(CommandLine line, Path folder, List<Path> outputs) {
+    for (Path output : outputs) {
+      if (Files.isRegularFile(output) && isJsonBelow(folder, output)) {
+        throw refused(line, output);
+      }
+    }
+  }
+
+  private static boolean isJsonBelow(Path folder, Path output) {
+    try {
+      Path real = output.toRealPath();
+      return real.startsWith(folder.toRealPath())
+          && real.toString().toLowerCase(Locale.ROOT).endsWith(".json");
+    } catch (IOException e) {
+      // The folder is not there: nothing in it is read.
+      return false;
+    }
+  }
+
+  private static ParameterException refused(CommandLine line, Path output) {
+    return new ParameterException(
+        line,
+        "%s is read by this command and would be written over, expected another name for the answer"
+            .formatted(output));
   }
 
   /** What is not there, or no plain file, cannot be lost. */

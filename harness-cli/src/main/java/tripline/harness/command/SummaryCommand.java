@@ -69,6 +69,13 @@ public final class SummaryCommand implements Callable<ExitStatus> {
       throw new ParameterException(
           spec.commandLine(), "more than one answer is to go to -, expected one");
     }
+    OwnInputs.spareBelow(
+        spec.commandLine(),
+        folder,
+        Stream.of(csv, ndjson, html)
+            .flatMap(Stream::ofNullable)
+            .filter(f -> !isOutput(f))
+            .toList());
     Summary summary = Summary.of(folder);
     name(summary, spec.commandLine().getErr());
     write(csv, out, writer -> SummaryData.csv(summary, writer));
