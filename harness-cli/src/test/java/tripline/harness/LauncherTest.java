@@ -11,12 +11,15 @@ import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** The POSIX launcher against a stand-in for Java that prints its arguments, one a line. */
 @DisabledOnOs(value = WINDOWS, disabledReason = "a POSIX shell script")
@@ -38,6 +41,7 @@ class LauncherTest {
       """;
 
   @TempDir private Path temp;
+  private Map<String, String> locale = Map.of();
   private Path home;
   private Path launcher;
   private Path java17;
@@ -62,6 +66,21 @@ class LauncherTest {
     assertThat(run.answers)
         .endsWith("-jar", jar(), "check", "a b", "*", "$HOME", "", "it's \"so\"")
         .contains("-XX:+UseSerialGC");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "LC_ALL, C, C.UTF-8 1",
+    "LANG, POSIX, C.UTF-8 1",
+    "LANG, '', C.UTF-8 1",
+    "LC_CTYPE, de_DE.UTF-8, ' '"
+  })
+  void fileNamesAreUtf8WhereThereIsNoLocale(String variable, String value, String seen)
+      throws Exception {
+    Path java =
+        javaHome("java17e", "17.0.2", "#!/bin/sh\necho \"${LC_ALL:-} ${TRIPLINE_ASCII:-}\"\n");
+    locale = Map.of(variable, value);
+    assertThat(run(java, temp, launcher, "--version").answers).endsWith(seen);
   }
 
   @Test
@@ -195,6 +214,11 @@ class LauncherTest {
     Path errors = Files.createTempFile(temp, "errors", "");
     ProcessBuilder builder =
         new ProcessBuilder(line).directory(folder.toFile()).redirectError(errors.toFile());
+    builder
+        .environment()
+        .keySet()
+        .removeAll(List.of("LC_ALL", "LC_CTYPE", "LANG", "TRIPLINE_ASCII"));
+    builder.environment().putAll(locale);
     builder.environment().put("JAVA_HOME", javaHome.toString());
     builder.environment().put("PATH", javaHome.resolve("bin") + ":/usr/bin:/bin");
     Process process = builder.start();
