@@ -91,6 +91,8 @@ public final class Main {
     if (e instanceof UnmatchedArgumentException unmatched
         && !unmatched.getSuggestions().isEmpty()) {
       hint = "; meant: " + String.join(", ", unmatched.getSuggestions()) + "?";
+    } else if (e instanceof UnmatchedArgumentException && e.getCommandLine().getParent() == null) {
+      hint = "; commands: " + String.join(", ", e.getCommandLine().getSubcommands().keySet());
     }
     String command = e.getCommandLine().getCommandSpec().qualifiedName();
     streams

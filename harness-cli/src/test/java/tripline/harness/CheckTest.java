@@ -6,10 +6,13 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.zip.GZIPOutputStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -86,6 +89,38 @@ class CheckTest {
     String before = Files.readString(Path.of(result));
     assertThat(CommandRun.of("compare", result, result, "--json", result).status()).isEqualTo(2);
     assertThat(Path.of(result)).hasContent(before);
+  }
+
+  @Test
+  void aCompressedRecordingIsToldAsOne() throws IOException {
+    Path packed = folder.resolve("a.csv");
+    try (OutputStream out = new GZIPOutputStream(Files.newOutputStream(packed))) {
+      out.write(HandStrokes.RIGHT.csv().getBytes(StandardCharsets.UTF_8));
+    }
+    assertThat(CommandRun.of("check", JOB, packed.toString()))
+        .isEqualTo(
+            new CommandRun(
+                4,
+                "",
+                packed
+                    + ": is compressed (gzip), expected the recording itself: unpack it first\n"));
+  }
+
+  @Test
+  void anAnswerThatHasNoFolderIsNamedAsTheUserDid() throws IOException {
+    String nowhere = folder.resolve("none").toString();
+    String right = file("a.csv", HandStrokes.RIGHT.csv());
+    for (String[] option :
+        List.of(
+            new String[] {"--json", "r.json"},
+            new String[] {"--report", "r.html"},
+            new String[] {"--report", "r.pdf"})) {
+      String answer = nowhere + "/" + option[1];
+      CommandRun run = CommandRun.of("check", "--quiet", JOB, right, option[0], answer);
+      assertThat(run)
+          .isEqualTo(
+              new CommandRun(6, "", answer + ": could not be written: there is no such folder\n"));
+    }
   }
 
   @Test

@@ -55,10 +55,12 @@ class MainTest {
     assertThat(answers).hasToString("");
     assertThat(errors.toString().lines()).hasSize(1);
     assertThat(errors.toString()).contains("'scriptde'", "meant: scripted?", "tripline --help");
+    assertThat(run("frob")).isEqualTo(2);
+    assertThat(errors.toString()).contains("'frob'; commands: ", "scripted");
     assertThat(run()).isEqualTo(2);
     assertThat(run("--log", "loud", "scripted")).isEqualTo(2);
     assertThat(run("scripted", "--end")).isEqualTo(2);
-    assertThat(errors.toString().lines()).hasSize(4);
+    assertThat(errors.toString().lines()).hasSize(5);
   }
 
   @Test

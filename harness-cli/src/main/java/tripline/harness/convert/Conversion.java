@@ -22,6 +22,7 @@ import tripline.harness.failure.InputFailure;
 import tripline.harness.failure.OutputFailure;
 import tripline.harness.jobfile.JobFile;
 import tripline.harness.recording.InputBytes;
+import tripline.harness.report.AnswerFile;
 
 /** One recording file made of another. */
 public final class Conversion {
@@ -117,7 +118,7 @@ public final class Conversion {
   }
 
   private OutputFailure failed(Exception e) {
-    return new OutputFailure(out.toString(), "could not be written: " + e.getMessage());
+    return new OutputFailure(out.toString(), "could not be written: " + AnswerFile.why(e));
   }
 
   private void toCapture(Optional<JobFile> job, Consumer<String> notices) {
