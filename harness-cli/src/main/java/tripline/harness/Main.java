@@ -101,7 +101,9 @@ public final class Main {
             "%s: %s%s (see %s --help)"
                 .formatted(
                     command,
-                    String.valueOf(e.getMessage()).replaceAll("\\R\\s*", " "),
+                    String.valueOf(e.getMessage())
+                        .replaceAll("\\R\\s*", " ")
+                        .replaceFirst(" is not an? (int|long)\\b", " is no whole number"),
                     hint,
                     command));
     return ExitStatus.USAGE.code();

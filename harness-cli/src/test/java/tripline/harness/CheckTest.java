@@ -92,6 +92,13 @@ class CheckTest {
   }
 
   @Test
+  void aWordForANumberIsToldInPlainWords() throws IOException {
+    CommandRun run = CommandRun.of("check", JOB, "a.csv", "--threads", "two");
+    assertThat(run.status()).isEqualTo(2);
+    assertThat(run.errors()).contains("'two' is no whole number").hasLineCount(1);
+  }
+
+  @Test
   void aCompressedRecordingIsToldAsOne() throws IOException {
     Path packed = folder.resolve("a.csv");
     try (OutputStream out = new GZIPOutputStream(Files.newOutputStream(packed))) {

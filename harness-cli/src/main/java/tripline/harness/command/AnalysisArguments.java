@@ -29,7 +29,7 @@ final class AnalysisArguments {
           .type(List.class)
           .auxiliaryTypes(Path.class)
           .paramLabel("RECORDING")
-          .description("Recordings (CSV) of one setting, in the order they were made.")
+          .description("Recordings (CSV or captures) of one setting, in the order they were made.")
           .build();
 
   private final OptionSpec json =
