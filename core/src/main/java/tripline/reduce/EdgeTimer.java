@@ -199,7 +199,7 @@ final class EdgeTimer {
     int timed = window.points;
     addDwells(window, base);
     if (timed > 2 && timed == window.points) {
-      window.beat = beat(Math.abs(window.meanSpeed()), noise, weight);
+      window.beat = beat(Math.abs(window.meanSpeed()), noise, cutOff, weight);
     }
     return window;
   }
@@ -220,19 +220,19 @@ final class EdgeTimer {
     void onEdge(int k, double tau);
   }
 
-  private @Nullable SamplingBeat beat(double speed, double noise, double weight) {
+  private @Nullable SamplingBeat beat(double speed, double noise, double cutOffNs, double weight) {
     ScanSpacing scan = ScanSpacing.of(ring, first, last, scanNs);
     if (scan == null || !(speed > 0)) {
       return null;
     }
     double step = speed * scan.ns() * 1e-9;
-    SamplingBeat beat = new SamplingBeat(quantum / step, step, noise, scan.jitter());
+    SamplingBeat beat = new SamplingBeat(quantum / step, step, noise, scan.jitter(), weight);
     double[] p = new double[FitWindow.TERMS];
     eachEdge(
-        FLICKER_SIGMAS * noise / speed * 1e9,
+        cutOffNs,
         (k, tau) -> {
           Legendre.values(tau, p, FitWindow.TERMS);
-          beat.add(k, p, weight);
+          beat.add(k, p);
         });
     return beat;
   }

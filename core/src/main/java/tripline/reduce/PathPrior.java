@@ -49,12 +49,20 @@ final class PathPrior {
     return table;
   }
 
-  /** Rms distance of a candidate's path from a straight line, for unit speed. */
+  /**
+   * Rms distance of a candidate's path from a straight line where it ripples at its highest
+   * frequency, for unit speed.
+   */
   static double departure(int candidate) {
-    return candidate == 0
-        ? 0
-        : RIPPLE[(candidate - 1) / FREQUENCY_HZ.length]
-            / (2 * Math.PI * FREQUENCY_HZ[(candidate - 1) % FREQUENCY_HZ.length]);
+    return candidate == 0 ? 0 : ripple(candidate) / (2 * Math.PI * topHz(candidate));
+  }
+
+  private static double ripple(int candidate) {
+    return RIPPLE[(candidate - 1) / FREQUENCY_HZ.length];
+  }
+
+  private static double topHz(int candidate) {
+    return FREQUENCY_HZ[(candidate - 1) % FREQUENCY_HZ.length];
   }
 
   /** Logarithm of a candidate's share before any evidence. */
@@ -72,8 +80,8 @@ final class PathPrior {
    * @param variance filled from index 2
    */
   static void variances(int candidate, double halfWidthS, double[] variance) {
-    double ripple = RIPPLE[(candidate - 1) / FREQUENCY_HZ.length];
-    double top = FREQUENCY_HZ[(candidate - 1) % FREQUENCY_HZ.length];
+    double ripple = ripple(candidate);
+    double top = topHz(candidate);
     double[] j = new double[TERMS];
     java.util.Arrays.fill(variance, 0);
     for (int s = 0; s < STEPS; s++) {

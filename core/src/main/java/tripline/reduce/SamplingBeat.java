@@ -16,6 +16,7 @@ final class SamplingBeat {
   private final double perEdge;
   private final double step;
   private final double noise;
+  private final double weight;
   private final double jitter;
   private final double[][] cos = new double[WAVES][FitWindow.TERMS];
   private final double[][] sin = new double[WAVES][FitWindow.TERMS];
@@ -28,12 +29,14 @@ final class SamplingBeat {
    * @param step way gone between two scans, reading units
    * @param noise standard deviation of a reading before it is counted, reading units
    * @param jitter standard deviation of a scan about an even spacing, in scans
+   * @param weight of every edge in the fit: its inverse variance by step and noise
    */
-  SamplingBeat(double scansPerCount, double step, double noise, double jitter) {
+  SamplingBeat(double scansPerCount, double step, double noise, double jitter, double weight) {
     perEdge = 2 * Math.PI * scansPerCount;
     this.step = step;
     this.noise = noise;
     this.jitter = jitter;
+    this.weight = weight;
     even = step / 8;
   }
 
@@ -48,7 +51,7 @@ final class SamplingBeat {
    *
    * @param number counted from anywhere in order of motion
    */
-  void add(int number, double[] polynomials, double weight) {
+  void add(int number, double[] polynomials) {
     for (int k = 0; k < WAVES; k++) {
       double angle = (k + 1) * perEdge * number;
       double c = weight * Math.cos(angle);
@@ -64,11 +67,12 @@ final class SamplingBeat {
    * What the sinusoids add to the variance of an estimate beyond what errors of their size would by
    * chance; less than 0 where they average out.
    *
-   * @param z the solution: the estimate gives edge i the weight z' p(i) w(i)
-   * @param byChance sum of the squares of these weights
-   * @param unexplained variance of an edge beyond what step and noise explain, taken for noise
+   * @param z the solution: the estimate gives edge i z' p(i) times its weight
+   * @param byChance its variance where an edge has the variance that its weight says
+   * @param scatter variance of an edge seen, relative to that; what is beyond is taken for noise
    */
-  double beyondChance(double[] z, int n, double byChance, double unexplained) {
+  double beyondChance(double[] z, int n, double byChance, double scatter) {
+    double unexplained = (scatter - 1) / weight;
     double blur = Math.hypot((noise + unexplained / (EdgeTimer.FLICKER * step)) / step, jitter);
     double sum = 0;
     for (int k = 0; k < WAVES; k++) {
@@ -79,7 +83,8 @@ final class SamplingBeat {
         s += z[i] * sin[k][i];
       }
       double amplitude = step / (Math.PI * (k + 1));
-      sum += amplitude * amplitude / 2 * remains((k + 1) * blur) * (c * c + s * s - byChance);
+      sum +=
+          amplitude * amplitude / 2 * remains((k + 1) * blur) * (c * c + s * s - weight * byChance);
     }
     return sum;
   }

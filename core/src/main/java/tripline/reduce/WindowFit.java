@@ -192,8 +192,7 @@ final class WindowFit {
       }
       byChance += z[i] * sum;
     }
-    double weight = Math.exp(window.logWeights / window.observations);
-    return beat.beyondChance(z, n, byChance * weight, (s2 - 1) / weight) / (s2 * s2);
+    return beat.beyondChance(z, n, byChance, s2) / (s2 * s2);
   }
 
   /** Variance of what the candidate holds beyond the polynomials of a fit, for unit speed. */

@@ -16,6 +16,9 @@ class SamplingBeatTest {
   private static final int EDGES = 17;
   private static final int TRIALS = 20_000;
 
+  /** The solution of a constant: every edge as much as any other. */
+  private static final double[] MEAN = {1};
+
   /** Standard error of a variance of so many trials, with room for a rectangular law's. */
   private static final double WITHIN = 0.04;
 
@@ -50,29 +53,28 @@ class SamplingBeatTest {
   void noiseOfAStepLeavesNothingOfIt() {
     assertThat(SamplingBeat.remains(1)).isLessThan(1e-15);
     SamplingBeat beat = beat(4, 0, 1);
-    assertThat(beat.beyondChance(new double[] {1}, 1, 1.0 / EDGES, 0)).isCloseTo(0, within(1e-12));
+    assertThat(beat.beyondChance(MEAN, 1, 1, 1)).isCloseTo(0, within(1e-12));
   }
 
   @Test
   void scatterThatStepAndNoiseDoNotExplainIsTakenForNoise() {
-    double[] z = {1};
     SamplingBeat quiet = beat(4, 0, 0);
     double s = 0.2;
-    assertThat(quiet.beyondChance(z, 1, 1.0 / EDGES, EdgeTimer.FLICKER * s))
-        .isCloseTo(beat(4, 0, s).beyondChance(z, 1, 1.0 / EDGES, 0), within(1e-12));
+    assertThat(quiet.beyondChance(MEAN, 1, 1, 1 + EdgeTimer.FLICKER * s / EDGES))
+        .isCloseTo(beat(4, 0, s).beyondChance(MEAN, 1, 1, 1), within(1e-12));
   }
 
   private static double beyondChance(double scansPerCount, double jitter) {
-    return beat(scansPerCount, jitter, 0).beyondChance(new double[] {1}, 1, 1.0 / EDGES, 0);
+    return beat(scansPerCount, jitter, 0).beyondChance(MEAN, 1, 1, 1);
   }
 
   /** Steps of one; the mean of all edges. */
   private static SamplingBeat beat(double scansPerCount, double jitter, double noise) {
-    SamplingBeat beat = new SamplingBeat(scansPerCount, 1, noise, jitter);
+    SamplingBeat beat = new SamplingBeat(scansPerCount, 1, noise, jitter, 1.0 / EDGES);
     double[] p = new double[FitWindow.TERMS];
     p[0] = 1;
     for (int i = 0; i < EDGES; i++) {
-      beat.add(i, p, 1.0 / EDGES);
+      beat.add(i, p);
     }
     return beat;
   }
