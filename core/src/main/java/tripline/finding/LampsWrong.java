@@ -6,7 +6,6 @@ import tripline.develop.Stroke;
 import tripline.develop.Stroke.StoppedBy;
 import tripline.job.End;
 import tripline.sample.Drive;
-import tripline.travel.Coordinate;
 
 /** {@code lamps-wrong}: at an end, not its own lamp alone is lit. */
 final class LampsWrong implements Look {
@@ -33,14 +32,14 @@ final class LampsWrong implements Look {
    * limit contact's change tells of the end, the furthest it went is somewhere in travel.
    */
   private static boolean arrived(Assessment assessment, Stroke stroke, End end) {
-    if (stroke.drive() == Drive.MOTOR) {
-      return stroke.full()
-          && (stroke.stoppedBy() == StoppedBy.LIMIT || stroke.stoppedBy() == StoppedBy.TORQUE);
+    if (!stroke.full()) {
+      return false;
     }
-    Coordinate coordinate = assessment.development().coordinate();
-    boolean stopKnown =
-        (end == End.CLOSED ? coordinate.closedStop() : coordinate.openStop()).isPresent();
-    return stroke.full() && (stopKnown || limitSeen(assessment, end));
+    if (stroke.drive() == Drive.MOTOR) {
+      return stroke.stoppedBy() == StoppedBy.LIMIT || stroke.stoppedBy() == StoppedBy.TORQUE;
+    }
+    return assessment.development().coordinate().stop(end).isPresent()
+        || limitSeen(assessment, end);
   }
 
   private static boolean limitSeen(Assessment assessment, End end) {
@@ -50,15 +49,17 @@ final class LampsWrong implements Look {
   }
 
   private static boolean wrong(Lamps lamps, Stroke stroke, End end) {
-    boolean closed = lamps.closedLit(stroke.recording(), lamps.settledS(stroke));
-    boolean open = lamps.openLit(stroke.recording(), lamps.settledS(stroke));
+    double settledS = lamps.settledS(stroke);
+    boolean closed = lamps.closedLit(stroke.recording(), settledS);
+    boolean open = lamps.openLit(stroke.recording(), settledS);
     return end == End.CLOSED ? !closed || open : closed || !open;
   }
 
   private static Finding finding(Lamps lamps, List<Stroke> wrong, End end) {
     Stroke first = wrong.get(0);
-    boolean closed = lamps.closedLit(first.recording(), lamps.settledS(first));
-    boolean open = lamps.openLit(first.recording(), lamps.settledS(first));
+    double settledS = lamps.settledS(first);
+    boolean closed = lamps.closedLit(first.recording(), settledS);
+    boolean open = lamps.openLit(first.recording(), settledS);
     String seen =
         closed && open
             ? "both lamps are"

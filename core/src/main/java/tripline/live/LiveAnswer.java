@@ -115,8 +115,10 @@ public final class LiveAnswer {
 
   /** Whether a hard stop is known from nothing but the handwheel having stalled there. */
   boolean isInferred(End end) {
-    Coordinate coordinate = assessment.development().coordinate();
-    return (end == End.CLOSED ? coordinate.closedStop() : coordinate.openStop())
+    return assessment
+        .development()
+        .coordinate()
+        .stop(end)
         .filter(stop -> stop.source() == HardStop.Source.PLATEAU)
         .isPresent();
   }

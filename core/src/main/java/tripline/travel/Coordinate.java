@@ -1,6 +1,7 @@
 package tripline.travel;
 
 import java.util.Optional;
+import tripline.job.End;
 import tripline.measure.Estimate;
 
 /**
@@ -23,4 +24,10 @@ public record Coordinate(
     Optional<HardStop> closedStop,
     Optional<HardStop> openStop,
     Optional<Estimate> span,
-    Optional<Estimate> lostMotion) {}
+    Optional<Estimate> lostMotion) {
+
+  /** The hard stop of an end. */
+  public Optional<HardStop> stop(End end) {
+    return end == End.CLOSED ? closedStop : openStop;
+  }
+}

@@ -24,7 +24,8 @@ final class HardStops {
   /** A mark this far inside the outermost one was pressed elsewhere, turns. */
   private static final double MARK_AGREE_TURNS = 0.15;
 
-  private static final String OTHER_END =
+  /** Why a stop can be found where the other one is. */
+  static final String OTHER_END =
       ": the marks are exchanged, or position.turns_per_unit has the wrong sign";
 
   /** Scatter beyond this many {@code stop_u} replaces it. */

@@ -47,8 +47,7 @@ public final class TravelFit {
     if (closed == null || open == null) {
       return;
     }
-    double span =
-        survey.turns(open.reading()).minus(survey.turns(closed.reading())).minus(play).value();
+    double span = span(closed, open).value();
     if (span <= 0) {
       caveats.add(
           new Caveat(
@@ -56,11 +55,15 @@ public final class TravelFit {
               String.format(
                   Locale.ROOT,
                   "the open stop lies %.2f turns on the closed side of the closed stop, neither was"
-                      + " used: the marks are exchanged, or position.turns_per_unit has the wrong"
-                      + " sign",
-                  -span)));
+                      + " used%s",
+                  -span,
+                  HardStops.OTHER_END)));
       stops.clear();
     }
+  }
+
+  private Estimate span(HardStop closed, HardStop open) {
+    return survey.turns(open.reading()).minus(survey.turns(closed.reading())).minus(play);
   }
 
   /**
@@ -90,7 +93,7 @@ public final class TravelFit {
     Optional<HardStop> open = Optional.ofNullable(stops.get(End.OPEN));
     if (closed.isPresent()) {
       Estimate zero = survey.turns(closed.get().reading());
-      Optional<Estimate> span = open.map(o -> survey.turns(o.reading()).minus(zero).minus(play));
+      Optional<Estimate> span = open.map(o -> span(closed.get(), o));
       return map(Datum.CLOSED_STOP, span.map(this::scaled), zero, zero.plus(play), 0);
     }
     if (open.isPresent()) {

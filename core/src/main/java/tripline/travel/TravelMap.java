@@ -65,8 +65,9 @@ public final class TravelMap {
 
   /** x of a hard stop: exactly 0 where x counts from it. */
   public Optional<Estimate> stop(End end) {
-    Optional<HardStop> stop = end == End.CLOSED ? coordinate.closedStop() : coordinate.openStop();
-    return stop.map(s -> scaled(survey.turns(s.reading()).minus(zero(end.approach()))));
+    return coordinate
+        .stop(end)
+        .map(s -> scaled(survey.turns(s.reading()).minus(zero(end.approach()))));
   }
 
   private Estimate zero(Direction direction) {

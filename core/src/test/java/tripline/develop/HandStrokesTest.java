@@ -230,12 +230,7 @@ class HandStrokesTest {
   /** Set right about a stop marked too soon, a valve would be accepted that is not. */
   @Test
   void aMarkThatAHandStrokePassedIsNoStop() {
-    HandJob job = new HandJob(Demo.actuator(), 4, 12);
-    job.hand.to(0.4);
-    job.actuator.rest(1);
-    job.actuator.mark("closed-stop");
-    job.actuator.rest(1);
-    job.hand.toStop(End.OPEN, "open-stop");
+    HandJob job = markedShortOfTheClosedStop(12, 1);
     job.hand.toStop(End.CLOSED, "");
     Development development = develop(job, HANDWHEEL);
     HardStop closed = development.coordinate().closedStop().orElseThrow();
@@ -276,16 +271,21 @@ class HandStrokesTest {
 
   @Test
   void aRestThatAHandStrokePassedIsNoStopEither() {
-    HandJob job = new HandJob(Demo.actuator(), 4, 14);
-    job.hand.to(0.4);
-    job.actuator.rest(1);
-    job.actuator.mark("closed-stop");
-    job.actuator.rest(2);
-    job.hand.toStop(End.OPEN, "open-stop");
+    HandJob job = markedShortOfTheClosedStop(14, 2);
     turnWithoutRest(job, 0.02);
     turnWithoutRest(job, 6);
     Development development = develop(job, HANDWHEEL);
     assertThat(development.coordinate().closedStop()).isEmpty();
+  }
+
+  private static HandJob markedShortOfTheClosedStop(int seed, double restS) {
+    HandJob job = new HandJob(Demo.actuator(), 4, seed);
+    job.hand.to(0.4);
+    job.actuator.rest(1);
+    job.actuator.mark("closed-stop");
+    job.actuator.rest(restS);
+    job.hand.toStop(End.OPEN, "open-stop");
+    return job;
   }
 
   private static void turnWithoutRest(HandJob job, double handwheel) {
