@@ -21,12 +21,44 @@ public final class InputBytes {
     boolean onBytes(byte[] bytes, int length);
   }
 
+  /** Hands on all but a file that was packed, which its first bytes tell. */
+  private static final class Unpacked implements Sink {
+    private final String file;
+    private final Sink sink;
+    private boolean begun;
+
+    Unpacked(String file, Sink sink) {
+      this.file = file;
+      this.sink = sink;
+    }
+
+    @Override
+    public boolean onBytes(byte[] bytes, int length) {
+      if (!begun) {
+        begun = true;
+        refusePacked(bytes, length);
+      }
+      return sink.onBytes(bytes, length);
+    }
+
+    private void refusePacked(byte[] bytes, int length) {
+      boolean gzip = length > 1 && bytes[0] == 0x1f && bytes[1] == (byte) 0x8b;
+      boolean zip = length > 3 && bytes[0] == 'P' && bytes[1] == 'K' && bytes[2] == 3;
+      if (gzip || zip) {
+        throw new InputFailure(
+            file,
+            "is compressed (%s), expected the recording itself: unpack it first"
+                .formatted(gzip ? "gzip" : "zip"));
+      }
+    }
+  }
+
   private InputBytes() {}
 
   /**
    * Reads a file to its end, or until no more is wanted.
    *
-   * @throws InputFailure if it cannot be read
+   * @throws InputFailure if it cannot be read, or is compressed
    */
   public static void read(Path path, Sink sink) {
     read(path, Digest.NOT_WANTED, sink);
@@ -37,15 +69,16 @@ public final class InputBytes {
    *
    * @return its SHA-256, lower-case hex, or an empty text where that is not wanted; empty where it
    *     was not read to its end
-   * @throws InputFailure if it cannot be read
+   * @throws InputFailure if it cannot be read, or is compressed
    */
   static Optional<String> read(Path path, Digest digest, Sink sink) {
     String file = path.toString();
     if (Files.isDirectory(path)) {
       throw new InputFailure(file, "is a folder, expected a recording");
     }
+    Sink unpacked = new Unpacked(file, sink);
     try {
-      return digest == Digest.TAKEN ? DigestedFile.read(path, sink) : plain(path, sink);
+      return digest == Digest.TAKEN ? DigestedFile.read(path, unpacked) : plain(path, unpacked);
     } catch (NoSuchFileException e) {
       throw new InputFailure(file, "no such file, expected a recording");
     } catch (AccessDeniedException e) {

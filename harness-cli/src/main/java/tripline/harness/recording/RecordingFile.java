@@ -76,24 +76,10 @@ public record RecordingFile(
 
     @Override
     public boolean onBytes(byte[] bytes, int length) {
-      if (reading == null) {
-        refusePacked(bytes, length);
-      }
       if (reading == null && CaptureFormat.isCapture(bytes, length)) {
         reading = new CaptureReading(file, job, rank);
       }
       return reading().onBytes(bytes, length);
-    }
-
-    private void refusePacked(byte[] bytes, int length) {
-      boolean gzip = length > 1 && bytes[0] == 0x1f && bytes[1] == (byte) 0x8b;
-      boolean zip = length > 3 && bytes[0] == 'P' && bytes[1] == 'K' && bytes[2] == 3;
-      if (gzip || zip) {
-        throw new InputFailure(
-            file,
-            "is compressed (%s), expected the recording itself: unpack it first"
-                .formatted(gzip ? "gzip" : "zip"));
-      }
     }
 
     /** An empty file is an empty text. */
