@@ -21,6 +21,9 @@ public record CsvMetadata(
     Optional<PositionZero> zero,
     List<Item> others) {
 
+  /** Key of the line that tells a recording and its version. */
+  public static final String KEY = "tripline-recording";
+
   /** The version this reader knows. */
   public static final int VERSION = 1;
 

@@ -53,7 +53,7 @@ final class MetadataLines {
     String key = Utf8.plain(colon < 0 ? text : text.substring(0, colon));
     String value = colon < 0 ? "" : Utf8.plain(text.substring(colon + 1));
     switch (key.toLowerCase(Locale.ROOT)) {
-      case "tripline-recording" -> version = once(version, key, version(value));
+      case CsvMetadata.KEY -> version = once(version, key, version(value));
       case "drive" -> drive = once(drive, key, drive(value));
       case "started" -> started = once(started, key, started(value));
       case "zero" -> zero = once(zero, key, zero(value));

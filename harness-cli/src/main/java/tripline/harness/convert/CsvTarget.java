@@ -45,7 +45,7 @@ final class CsvTarget implements SampleSink {
   }
 
   private void header(Facts facts, boolean zeroLost) throws IOException {
-    out.write("# tripline-recording: " + CsvMetadata.VERSION + "\n");
+    out.write("# " + CsvMetadata.KEY + ": " + CsvMetadata.VERSION + "\n");
     if (facts.drive().isPresent()) {
       out.write("# drive: " + (facts.drive().get() == Drive.HAND ? "hand" : "motor") + "\n");
     }

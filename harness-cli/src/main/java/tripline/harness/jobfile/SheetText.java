@@ -20,6 +20,7 @@ import java.util.Locale;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlVersion;
+import tripline.csv.CsvMetadata;
 import tripline.harness.failure.InputFailure;
 
 /**
@@ -95,7 +96,7 @@ record SheetText(String text, String sha256) {
 
   /** The sheet's tables; syntax errors are thrown alone, for nothing after one can be trusted. */
   TomlParseResult toml(String file) {
-    if (text.startsWith("# tripline-recording")) {
+    if (text.startsWith("# " + CsvMetadata.KEY)) {
       throw new InputFailure(file, "is a recording, expected a job sheet: the sheet stands first");
     }
     TomlParseResult toml = Toml.parse(text, TomlVersion.V1_1_0);
