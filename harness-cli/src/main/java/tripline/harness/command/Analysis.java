@@ -122,7 +122,7 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
       try {
         ResultJson.write(result, provenance, out);
       } catch (IOException e) {
-        throw new OutputFailure("standard output", "could not be written: " + e.getMessage());
+        throw OutputFailure.of("standard output", e);
       }
     } else if (json != null) {
       AnswerFile.write(json, writer -> ResultJson.write(result, provenance, writer));

@@ -130,8 +130,7 @@ final class AnalysisArguments {
   }
 
   boolean wantsJsonOnOutput() {
-    Path given = json();
-    return given != null && given.toString().equals("-");
+    return StandardOutput.isMeantBy(json());
   }
 
   /** The answer in words names no digest. */

@@ -77,7 +77,7 @@ public final class CompareCommand implements Callable<ExitStatus> {
     if (spec == null || before == null) {
       throw new IllegalStateException("called without its command line");
     }
-    boolean onOutput = json != null && json.toString().equals("-");
+    boolean onOutput = StandardOutput.isMeantBy(json);
     if (json != null && !onOutput) {
       List<Path> inputs = Stream.concat(Stream.of(before), Stream.ofNullable(after)).toList();
       OwnInputs.spare(spec.commandLine(), inputs, List.of(json));
@@ -91,7 +91,7 @@ public final class CompareCommand implements Callable<ExitStatus> {
       try {
         CompareJson.write(files, out);
       } catch (IOException e) {
-        throw new OutputFailure("standard output", "could not be written: " + e.getMessage());
+        throw OutputFailure.of("standard output", e);
       }
     } else if (json != null) {
       AnswerFile.write(json, writer -> CompareJson.write(files, writer));

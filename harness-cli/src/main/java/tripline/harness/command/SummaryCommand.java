@@ -3,7 +3,6 @@ package tripline.harness.command;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.util.Objects;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -64,7 +63,7 @@ public final class SummaryCommand implements Callable<ExitStatus> {
       throw new IllegalStateException("called without its command line");
     }
     PrintWriter out = spec.commandLine().getOut();
-    long toOutput = Stream.of(csv, ndjson, html).filter(SummaryCommand::isOutput).count();
+    long toOutput = Stream.of(csv, ndjson, html).filter(StandardOutput::isMeantBy).count();
     if (toOutput > 1) {
       throw new ParameterException(
           spec.commandLine(), "more than one answer is to go to -, expected one");
@@ -74,7 +73,7 @@ public final class SummaryCommand implements Callable<ExitStatus> {
         folder,
         Stream.of(csv, ndjson, html)
             .flatMap(Stream::ofNullable)
-            .filter(f -> !isOutput(f))
+            .filter(f -> !StandardOutput.isMeantBy(f))
             .toList());
     Summary summary = Summary.of(folder);
     name(summary, spec.commandLine().getErr());
@@ -95,22 +94,18 @@ public final class SummaryCommand implements Callable<ExitStatus> {
     }
   }
 
-  private static boolean isOutput(@Nullable Path file) {
-    return Objects.toString(file).equals("-");
-  }
-
   private static void write(@Nullable Path file, PrintWriter out, AnswerFile.Answer answer) {
     if (file == null) {
       return;
     }
-    if (!isOutput(file)) {
+    if (!StandardOutput.isMeantBy(file)) {
       AnswerFile.write(file, answer);
       return;
     }
     try {
       answer.write(out);
     } catch (IOException e) {
-      throw new OutputFailure("standard output", "could not be written: " + e.getMessage());
+      throw OutputFailure.of("standard output", e);
     }
   }
 }

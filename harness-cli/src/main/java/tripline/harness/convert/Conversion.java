@@ -22,7 +22,6 @@ import tripline.harness.failure.InputFailure;
 import tripline.harness.failure.OutputFailure;
 import tripline.harness.jobfile.JobFile;
 import tripline.harness.recording.InputBytes;
-import tripline.harness.report.AnswerFile;
 
 /** One recording file made of another. */
 public final class Conversion {
@@ -118,7 +117,7 @@ public final class Conversion {
   }
 
   private OutputFailure failed(Exception e) {
-    return new OutputFailure(out.toString(), "could not be written: " + AnswerFile.why(e));
+    return OutputFailure.of(out.toString(), e);
   }
 
   private void toCapture(Optional<JobFile> job, Consumer<String> notices) {

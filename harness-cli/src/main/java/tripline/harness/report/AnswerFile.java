@@ -2,11 +2,8 @@ package tripline.harness.report;
 
 import java.io.IOException;
 import java.io.Writer;
-import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
-import java.nio.file.FileSystemException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import tripline.harness.failure.OutputFailure;
@@ -44,7 +41,7 @@ public final class AnswerFile {
         }
       }
     } catch (IOException e) {
-      throw new OutputFailure(path.toString(), "could not be written: " + why(e));
+      throw OutputFailure.of(path.toString(), e);
     }
   }
 
@@ -60,19 +57,5 @@ public final class AnswerFile {
     } catch (AtomicMoveNotSupportedException e) {
       Files.move(from, to, StandardCopyOption.REPLACE_EXISTING);
     }
-  }
-
-  /** Why a file could not be written, in words that name no other file. */
-  public static String why(Exception e) {
-    if (e instanceof NoSuchFileException) {
-      return "there is no such folder";
-    }
-    if (e instanceof AccessDeniedException) {
-      return "that is not permitted";
-    }
-    if (e instanceof FileSystemException system && system.getReason() != null) {
-      return system.getReason();
-    }
-    return e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
   }
 }

@@ -38,7 +38,7 @@ public final class RecordFile {
     try {
       RecordPdf.write(RecordPage.of(result, sheet, from, Medium.PAPER), file);
     } catch (IOException e) {
-      throw new OutputFailure(file.toString(), "could not be written: " + AnswerFile.why(e));
+      throw OutputFailure.of(file.toString(), e);
     }
   }
 
