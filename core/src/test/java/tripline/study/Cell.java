@@ -29,6 +29,18 @@ record Cell(Motion motion, double rateHz, double noise, double resolution) {
   static final double[] NOISES = {0, 0.001, 0.003, 0.01};
   static final double[] RESOLUTIONS = {0.0005, 0.005, 1 / 24.0};
 
+  /**
+   * A number of this corner's own, for seeds: the same in every run, which the hash code of an
+   * enum's constant, and so of this record, is not.
+   */
+  long number() {
+    long number = motion.name().hashCode();
+    for (double part : new double[] {rateHz, noise, resolution}) {
+      number = 31 * number + Double.hashCode(part);
+    }
+    return number;
+  }
+
   /** Counts, not noise, limit a reading. */
   boolean coarse() {
     return resolution > noise;
