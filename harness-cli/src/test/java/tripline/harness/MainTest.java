@@ -38,7 +38,7 @@ class MainTest {
   void helpIsAnAnswerThatListsCommandsAndStatuses() {
     assertThat(run("--help")).isZero();
     assertThat(answers.toString())
-        .contains("Usage: tripline", "--log=LEVEL", "scripted", "Exit status:", "undecided");
+        .contains("Usage: tripline", "--log=LEVEL", "scripted", "Exit status;", "undecided");
     assertThat(answers.toString().lines()).allMatch(line -> line.length() <= 80);
     assertThat(errors).hasToString("");
   }

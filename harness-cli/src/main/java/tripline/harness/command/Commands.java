@@ -41,7 +41,9 @@ public final class Commands {
     BY_NAME.forEach(
         (name, command) -> {
           if (name.equals(first) || !BY_NAME.containsKey(first)) {
-            line.addSubcommand(name, command.get());
+            CommandLine made = new CommandLine(command.get());
+            line.addSubcommand(name, made);
+            Endings.of(name).show(made.getCommandSpec().usageMessage());
           }
         });
     return line;

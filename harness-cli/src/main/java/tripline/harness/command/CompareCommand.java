@@ -33,16 +33,6 @@ import tripline.harness.resultfile.ResultFile;
       "One result alone that tells of an adjustment is compared with itself, as found and as left. "
           + "Errors that both results share cancel; two results share a hard stop only if one "
           + "brought it with --reference."
-    },
-    exitCodeListHeading = "%nExit status, as of cmp and diff:%n",
-    exitCodeList = {
-      "0:no trip point or backoff moved, as far as can be seen",
-      "1:at least one moved",
-      "2:the command line is wrong",
-      "3:none moved, but not all are known in both",
-      "4:a result cannot be used, or not with the other",
-      "6:an answer could not be written",
-      "70:a fault of the program itself"
     })
 public final class CompareCommand implements Callable<ExitStatus> {
   @Spec private @Nullable CommandSpec spec;

@@ -21,23 +21,15 @@ import tripline.harness.serial.SerialPorts;
 @Command(
     name = "conform",
     description = {
-      "Does this logger speak the link protocol? It is asked, told wrong and damaged things, made to"
-          + " run and to stop; each duty of the specification is printed with how it stands:",
+      "Does this logger speak the link protocol properly?",
+      "It is asked, told wrong and damaged things, made to run and to stop; each duty of the"
+          + " specification is printed with how it stands:",
       "  holds      tried and kept",
       "  FAILS      seen broken, with what was seen",
       "  not seen   it should be kept, and nothing happened by which to tell",
       "  not tried  no such ability, or not asked for",
       "It takes about half a minute and leaves the logger idle. A logger that samples is stopped."
           + " Operate a contact meanwhile, or edges cannot be judged."
-    },
-    exitCodeListHeading = "%nExit status:%n",
-    exitCodeList = {
-      "0:nothing fails, all that applies was seen",
-      "1:a duty fails",
-      "2:the command line is wrong",
-      "3:nothing fails, but something that applies was not seen",
-      "5:nobody speaks at the port, or the line was lost",
-      "70:a fault of the program itself"
     })
 public final class ConformCommand implements Callable<ExitStatus> {
   @Spec private @Nullable CommandSpec spec;

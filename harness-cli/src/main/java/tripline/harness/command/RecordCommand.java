@@ -48,7 +48,10 @@ public final class RecordCommand implements Callable<ExitStatus> {
   @Option(
       names = "--drive",
       paramLabel = "HAND|MOTOR",
-      description = "What moves the valve (default: what the sheet says of recordings).")
+      description =
+          "What moves the valve (default: what the sheet says of recordings; where it says nothing,"
+              + " `check` goes by the motor channels, without them takes it for the hand if a stop"
+              + " was marked, else for the motor).")
   private @Nullable Drive drive;
 
   @Option(

@@ -28,7 +28,7 @@ import tripline.harness.summary.SummaryText;
       "One line an actuator, worst first, from all result files below a folder (links below it are"
           + " not followed).",
       "A file that cannot be used is named on standard error, and the status is then 4; all others"
-          + " are answered."
+          + " are answered. What the results decide leaves the status alone."
     })
 public final class SummaryCommand implements Callable<ExitStatus> {
   /** More lines than this help nobody. */

@@ -4,7 +4,6 @@ import org.jspecify.annotations.Nullable;
 import org.slf4j.event.Level;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
-import picocli.CommandLine.Model.UsageMessageSpec;
 import picocli.CommandLine.ScopeType;
 import tripline.Version;
 
@@ -16,17 +15,6 @@ import tripline.Version;
  * of the time to the answer on a small recording.
  */
 public final class TriplineCommand {
-  private static final String[] EXIT_STATUSES = {
-    "0:accepted, or done",
-    "1:rejected",
-    "2:the command line is wrong",
-    "3:undecided",
-    "4:an input cannot be used",
-    "5:the link to the logger failed",
-    "6:an answer could not be written",
-    "70:a fault of the program itself"
-  };
-
   private final OptionSpec log =
       OptionSpec.builder("--log")
           .paramLabel("LEVEL")
@@ -52,12 +40,11 @@ public final class TriplineCommand {
         .synopsisSubcommandLabel("COMMAND")
         .autoWidth(false)
         .sortOptions(false)
-        .exitCodeListHeading("%nExit status:%n")
-        .exitCodeList(UsageMessageSpec.keyValuesMap(EXIT_STATUSES))
         .footer(
             "",
             "Isolate, lock out and prove dead before the cover comes off. The plant's",
             "procedures, local codes and licensed practice govern; a verdict replaces none.");
+    Endings.ofProgram().show(spec.usageMessage());
     return spec.addOption(help()).addOption(version()).addOption(log);
   }
 

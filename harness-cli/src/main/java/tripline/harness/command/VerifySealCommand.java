@@ -20,12 +20,7 @@ import tripline.harness.seal.SealKey;
 /** Tells whether anything under a seal was changed, and what. */
 @Command(
     name = "verify-seal",
-    description = {
-      "Tell whether anything under a seal was changed, and which file.",
-      "Of the seal only, whatever the sealed result decides. INTACT (status 0): all is as it was "
-          + "sealed. BROKEN (1): something changed, or the wrong key signed. UNDECIDED (3): all is "
-          + "as it was sealed, by a key that is neither this user's nor named with --signer."
-    })
+    description = "Tell whether anything under a seal was changed, and which file.")
 public final class VerifySealCommand implements Callable<ExitStatus> {
   @Spec private @Nullable CommandSpec spec;
 
