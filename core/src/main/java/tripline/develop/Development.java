@@ -2,6 +2,7 @@ package tripline.develop;
 
 import java.util.List;
 import tripline.job.JobSheet;
+import tripline.travel.Caveat;
 import tripline.travel.Coordinate;
 import tripline.travel.RecordingTrace;
 
@@ -48,5 +49,5 @@ public record Development(
   }
 
   /** Something that could not be done, for one recording or for all (-1). */
-  public record Doubt(int recording, String message) {}
+  public record Doubt(Caveat.Kind kind, int recording, String message) {}
 }

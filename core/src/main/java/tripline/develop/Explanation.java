@@ -45,7 +45,7 @@ public final class Explanation {
             strokes,
             Trips.of(survey, map, strokes),
             map.caveats().stream()
-                .map(c -> new Development.Doubt(c.recording(), c.message()))
+                .map(c -> new Development.Doubt(c.kind(), c.recording(), c.message()))
                 .toList()));
   }
 }

@@ -1,9 +1,13 @@
 package tripline.finding;
 
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * What explains what: one cause, one finding. A finding is dropped where another one that touches
@@ -48,6 +52,11 @@ final class Explanations {
           Code.CONTACT_STUCK_OPEN,
           Code.CONTACT_STUCK_CLOSED,
           Code.LAMPS_WRONG);
+
+  private static final Set<Code> MEASURED_ON_A_SIDE =
+      Stream.of(CONTACT_WRONG, CAM_WRONG, DOWNSTREAM)
+          .flatMap(Set::stream)
+          .collect(Collectors.toUnmodifiableSet());
 
   /** The table, with its reasons. */
   static final List<Rule> RULES =
@@ -231,6 +240,20 @@ final class Explanations {
   /** What is left when every finding that another one explains is dropped. */
   static List<Finding> unexplained(List<Finding> seen) {
     return seen.stream().filter(f -> !explained(f, seen)).toList();
+  }
+
+  /**
+   * What casts doubt on the side everything lies on is said before what is seen of contacts and
+   * cams. It takes none of that away: a caution must not turn a rejection into an acceptance.
+   */
+  static List<Finding> causesFirst(List<Finding> ordered) {
+    boolean consequence = ordered.stream().anyMatch(f -> MEASURED_ON_A_SIDE.contains(f.code()));
+    if (!consequence) {
+      return List.copyOf(ordered);
+    }
+    List<Finding> first = new ArrayList<>(ordered);
+    first.sort(Comparator.comparing(f -> !RecordingApart.saysEndsExchanged(f)));
+    return List.copyOf(first);
   }
 
   private static boolean explained(Finding effect, List<Finding> seen) {

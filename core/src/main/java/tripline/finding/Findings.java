@@ -49,7 +49,7 @@ public final class Findings {
     LOOKS.forEach(look -> look.look(assessment, f -> seen.add(weighed(f, assessment.sheet()))));
     List<Finding> left = new ArrayList<>(Explanations.unexplained(seen));
     left.sort(Findings::worstFirst);
-    return List.copyOf(left);
+    return Explanations.causesFirst(left);
   }
 
   private static int worstFirst(Finding a, Finding b) {

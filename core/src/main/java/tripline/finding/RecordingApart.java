@@ -1,22 +1,53 @@
 package tripline.finding;
 
+import java.util.Locale;
 import tripline.assess.Assessment;
 import tripline.develop.Development;
+import tripline.travel.Caveat;
 
-/** {@code recording-apart}: what could not be brought together with the rest, and why. */
+/**
+ * {@code recording-apart}: what could not be brought together with the rest, and why: a recording,
+ * a reference, or a stop that contradicts the strokes.
+ */
 final class RecordingApart implements Look {
+  private static final String KIND = "kind";
+
   @Override
   public void look(Assessment assessment, FindingSink sink) {
     for (Development.Doubt doubt : assessment.development().doubts()) {
-      Draft draft = Draft.of(Code.RECORDING_APART);
+      Draft draft = Draft.of(Code.RECORDING_APART).evidence(KIND, word(doubt.kind()));
       if (doubt.recording() >= 0) {
         draft.recording(doubt.recording());
       }
-      sink.onFinding(
-          draft.says(
-              doubt.message(),
-              "Record it again in one go with a hand stroke, with the position zero kept, or hand in"
-                  + " a reference."));
+      sink.onFinding(draft.says(doubt.message(), action(doubt.kind())));
     }
+  }
+
+  /** Whether it says that readings or marks may be the wrong way round. */
+  static boolean saysEndsExchanged(Finding finding) {
+    return finding.code() == Code.RECORDING_APART
+        && word(Caveat.Kind.ENDS_EXCHANGED).equals(finding.evidence().get(KIND));
+  }
+
+  private static String word(Caveat.Kind kind) {
+    return kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+
+  private static String action(Caveat.Kind kind) {
+    return switch (kind) {
+      case RECORDING_WITHOUT_PLACE ->
+          "Record it again in one go with a hand stroke, with the position zero kept, or hand in a"
+              + " reference.";
+      case REFERENCE_NOT_USED ->
+          "Touch both stops by hand with the logger running, or hand in a reference of the same"
+              + " setting.";
+      case MARK_NOT_AT_STOP ->
+          "Run to that stop by hand once more and press its mark while the handwheel stands hard"
+              + " against it.";
+      case ENDS_EXCHANGED ->
+          "Does the reading rise while the valve opens? Then position.turns_per_unit is positive,"
+              + " else negative; put the sheet right first. If it is right, record again and press"
+              + " each mark at its own stop.";
+    };
   }
 }

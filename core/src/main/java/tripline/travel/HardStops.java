@@ -63,11 +63,8 @@ final class HardStops {
     List<Touch> plateaus =
         new PlateauStops(survey, frame)
             .touches(end).stream().filter(t -> passed(end, frame, t) <= mostPassed(end)).toList();
-    if (!marked.isEmpty()) {
-      List<Touch> agreeing = agreeing(end, notPassed(end, frame, marked));
-      if (agreeing.isEmpty()) {
-        return plateaus;
-      }
+    List<Touch> agreeing = agreeing(end, notPassed(end, frame, marked));
+    if (!agreeing.isEmpty()) {
       plateaus.stream().filter(t -> isUnmarkedTouch(end, t, agreeing)).forEach(agreeing::add);
       return agreeing;
     }
@@ -90,16 +87,17 @@ final class HardStops {
       if (passed <= mostPassed(end)) {
         stops.add(touch);
       } else {
-        String why = isAtTheOther(end, frame, passed) ? OTHER_END : "";
+        boolean exchanged = isAtTheOther(end, frame, passed);
         Caveat caveat =
             new Caveat(
+                exchanged ? Caveat.Kind.ENDS_EXCHANGED : Caveat.Kind.MARK_NOT_AT_STOP,
                 touch.recording(),
                 String.format(
                     Locale.ROOT,
-                    "a mark %s-stop was passed by %.2f turns by hand and was not used%s",
+                    "A mark %s-stop was passed by %.2f turns by hand and was not used%s.",
                     end.word(),
                     passed,
-                    why));
+                    exchanged ? OTHER_END : ""));
         if (!caveats.contains(caveat)) {
           caveats.add(caveat);
         }
@@ -142,10 +140,11 @@ final class HardStops {
       } else {
         caveats.add(
             new Caveat(
+                Caveat.Kind.MARK_NOT_AT_STOP,
                 touch.recording(),
                 String.format(
                     Locale.ROOT,
-                    "a mark %s-stop stands %.2f turns inside another one and was not used",
+                    "A mark %s-stop stands %.2f turns inside another one and was not used.",
                     end.word(),
                     inside)));
       }

@@ -61,7 +61,11 @@ final class Placement {
     }
     Optional<Estimate> byStop = byStop(frame, first);
     if (byStop.isEmpty()) {
-      caveats.add(new Caveat(first, ((Registration.Refused) registration).why()));
+      caveats.add(
+          new Caveat(
+              Caveat.Kind.RECORDING_WITHOUT_PLACE,
+              first,
+              ((Registration.Refused) registration).why()));
     }
     return byStop;
   }

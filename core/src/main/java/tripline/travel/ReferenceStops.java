@@ -57,6 +57,7 @@ final class ReferenceStops {
     }
     caveats.add(
         new Caveat(
+            Caveat.Kind.REFERENCE_NOT_USED,
             survey.frames().firstRecording(ground),
             reference.name() + " is not used: " + ((Registration.Refused) registration).why()));
     return Optional.empty();

@@ -51,11 +51,12 @@ public final class TravelFit {
     if (span <= 0) {
       caveats.add(
           new Caveat(
+              Caveat.Kind.ENDS_EXCHANGED,
               survey.frames().firstRecording(placement.ground()),
               String.format(
                   Locale.ROOT,
-                  "the open stop lies %.2f turns on the closed side of the closed stop, neither was"
-                      + " used%s",
+                  "The open stop lies %.2f turns on the closed side of the closed stop, neither was"
+                      + " used%s.",
                   -span,
                   HardStops.OTHER_END)));
       stops.clear();

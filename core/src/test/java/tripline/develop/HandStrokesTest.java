@@ -17,6 +17,7 @@ import tripline.job.JobSheet;
 import tripline.job.SensorSide;
 import tripline.measure.Decision;
 import tripline.measure.Estimate;
+import tripline.result.Result.FindingResult;
 import tripline.sample.Drive;
 import tripline.travel.Datum;
 import tripline.travel.HardStop;
@@ -252,6 +253,13 @@ class HandStrokesTest {
         .hasSize(2)
         .allSatisfy(d -> assertThat(d.message()).contains("turns_per_unit has the wrong sign"));
     assertNotAccepted(sheet, byHand);
+
+    List<FindingResult> findings =
+        StrokeAnalysis.of(sheet, List.of(byHand), Optional.empty()).findings();
+    assertThat(findings).extracting(FindingResult::severity).contains("fault");
+    assertThat(findings.subList(0, 2))
+        .allSatisfy(f -> assertThat(f.message()).contains("has the wrong sign"))
+        .allSatisfy(f -> assertThat(f.action()).contains("put the sheet right first"));
 
     RecordingTrace byMotor =
         new RecordingTrace("r.csv", "", Drive.MOTOR, byHand.zero(), byHand.trace());

@@ -14,6 +14,7 @@ import tripline.job.Seat;
 import tripline.job.SensorSide;
 import tripline.measure.Estimate;
 import tripline.sample.Drive;
+import tripline.travel.Caveat;
 import tripline.travel.Datum;
 import tripline.travel.HardStop.Source;
 import tripline.travel.RecordingTrace;
@@ -182,6 +183,30 @@ class MotorStrokesTest {
     seated.motorTo(End.CLOSED).motorTo(End.OPEN).motorTo(End.CLOSED);
     assertThat(develop(seated, Seat.LIMIT).coordinate().closedStop()).isEmpty();
     assertThat(develop(seated, Seat.TORQUE).coordinate().closedStop()).isEmpty();
+  }
+
+  /** A mark that is not believed leaves the stop to whatever else found it. */
+  @Test
+  void aTorqueSeatedStopStandsInForAMarkThatAHandStrokePassed() {
+    HandJob job = new HandJob(torqueSeated(), 4, 7);
+    job.motorTo(End.CLOSED).motorTo(End.OPEN).motorTo(End.CLOSED);
+    JobSheet sheet = Demo.sheet(CHANNEL, Seat.TORQUE, Demo.actuator());
+    RecordingTrace byMotor = job.recording(SENSOR);
+    HandJob wrong = new HandJob(Demo.actuator(), 4, 12);
+    wrong.hand.to(1.5);
+    wrong.actuator.rest(1);
+    wrong.actuator.mark("closed-stop");
+    wrong.actuator.rest(1);
+    wrong.hand.to(3);
+    wrong.hand.to(0.8);
+    wrong.hand.to(3);
+    RecordingTrace byHand = wrong.recording(SENSOR, RecordingTrace.Zero.KEPT, 0, 0);
+    Development development = HandJob.develop(sheet, byMotor, byHand);
+    assertThat(development.doubts())
+        .singleElement()
+        .satisfies(d -> assertThat(d.kind()).isEqualTo(Caveat.Kind.MARK_NOT_AT_STOP));
+    assertThat(development.coordinate().closedStop().orElseThrow().source())
+        .isEqualTo(Source.TORQUE);
   }
 
   /** The same contacts with other roles, so that nothing but torque stops the model's motor. */
