@@ -199,6 +199,8 @@ class CheckTest {
     String name = file("a.csv", "# tripline-recording: 1\n" + table);
     CommandRun run = CommandRun.of("check", JOB, name, "--quiet", "--json", "-");
     assertThat(run.errors().lines())
+        .allMatch(line -> line.length() <= 80 || !line.strip().contains(" "));
+    assertThat(run.notices())
         .hasSize(3)
         .allMatch(line -> line.startsWith(name + ": "))
         .anyMatch(line -> line.contains("columns that nobody asks for: temp"))
@@ -221,7 +223,7 @@ class CheckTest {
     CommandRun without = CommandRun.of(unstated.toArray(String[]::new));
     assertThat(without.answers()).isEqualTo(with.answers()).contains("strokes by hand in 1");
     assertThat(without.status()).isEqualTo(with.status()).isZero();
-    assertThat(without.errors().lines())
+    assertThat(without.notices())
         .singleElement()
         .asString()
         .contains("unhand.csv", "taken as by hand: no contactor was in");
@@ -234,7 +236,7 @@ class CheckTest {
     String unstated = file("unstated.csv", csv.replaceFirst("# drive: .*\n", ""));
     CommandRun run = CommandRun.of("check", FINE_CASE + "job.toml", unstated);
     assertThat(run.status()).as(run.answers()).isZero();
-    assertThat(run.errors().lines())
+    assertThat(run.notices())
         .singleElement()
         .asString()
         .endsWith("taken as by hand: a stop was marked");
@@ -259,7 +261,7 @@ class CheckTest {
     String second = file("b.csv", noon);
     String again = file("c.csv", noon);
     assertThat(check(List.of(first, second), "--quiet").errors()).isEmpty();
-    assertThat(check(List.of(second, first, again), "--quiet").errors().lines())
+    assertThat(check(List.of(second, first, again), "--quiet").notices())
         .containsExactly(
             first
                 + ": was started before "

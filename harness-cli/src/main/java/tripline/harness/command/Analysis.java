@@ -76,7 +76,7 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
         Recordings.read(arguments.recordings(), job, arguments.threads(), arguments.wantsDigests());
     job.assumptions().forEach(note -> assumed(job.file(), note, line.getErr()));
     files.forEach(file -> notices(file, line.getErr()));
-    Order.notices(files).forEach(notice -> notice(notice, line.getErr()));
+    Order.notices(files).forEach(notice -> Notices.say(notice, line.getErr()));
     List<RecordingTrace> traces = files.stream().flatMap(f -> f.traces().stream()).toList();
     Provenance provenance =
         new Provenance(
@@ -98,11 +98,7 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
   }
 
   private static void notices(RecordingFile file, PrintWriter errors) {
-    file.notices().forEach(notice -> notice(file.name() + ": " + notice, errors));
-  }
-
-  static void notice(String notice, PrintWriter errors) {
-    errors.println(notice.replaceAll("\\p{Cntrl}", "?"));
+    file.notices().forEach(notice -> Notices.say(file.name() + ": " + notice, errors));
   }
 
   /** Gives the answer in every form that is wanted, and says what the process says of it. */

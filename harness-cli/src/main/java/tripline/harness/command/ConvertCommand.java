@@ -57,11 +57,7 @@ public final class ConvertCommand implements Callable<ExitStatus> {
                         line, "OUT is %s, expected a name in .csv or .bin".formatted(to)));
     Optional<JobFile> sheet = Optional.ofNullable(job).map(JobFile::read);
     Conversion.run(
-            from,
-            to,
-            target,
-            sheet,
-            notice -> line.getErr().println(SafeText.line(from + ": " + notice)))
+            from, to, target, sheet, notice -> Notices.say(from + ": " + notice, line.getErr()))
         .forEach(written -> line.getOut().println(SafeText.line(written)));
     return ExitStatus.ACCEPTED;
   }

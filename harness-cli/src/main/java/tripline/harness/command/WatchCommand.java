@@ -95,7 +95,7 @@ public final class WatchCommand implements Callable<ExitStatus> {
     LiveCapture live = new LiveCapture(out == null ? port.name() : out.toString(), sheet);
     Optional<LiveAnswer> answer =
         watch(sheet, reference, live, reach, rateMilliHz, answers, errors);
-    live.notices().forEach(notice -> Analysis.notice(port.name() + ": " + notice, errors));
+    live.notices().forEach(notice -> Notices.say(port.name() + ": " + notice, errors));
     if (answer.isEmpty()) {
       throw new LinkFailure(port.name(), "not one sample came, expected a logger that samples");
     }
