@@ -81,6 +81,23 @@ class VerifySealTest {
   }
 
   @Test
+  void ofARenamedFileItIsSaidWhatHelps() throws IOException {
+    Path renamed = Files.move(result, folder.resolve("left.json"));
+    CommandRun run = CommandRun.of("verify-seal", "--key", key, renamed.toString());
+    assertThat(run.status()).isEqualTo(4);
+    assertThat(run.errors())
+        .isEqualTo(
+            renamed
+                + ": has no left.json.seal beside it, expected the seal itself to be named where"
+                + " the file was renamed or moved"
+                + System.lineSeparator());
+    CommandRun helps =
+        CommandRun.of("verify-seal", "--key", key, folder.resolve("result.json.seal").toString());
+    assertThat(helps.status()).isEqualTo(1);
+    assertThat(helps.answers()).contains("MISSING    result     result.json");
+  }
+
+  @Test
   void aSealWithOneWordChangedIsBroken() throws IOException {
     Path seal = folder.resolve("result.json.seal");
     Files.writeString(seal, Files.readString(seal).replaceFirst("record.html", "record.htm1"));

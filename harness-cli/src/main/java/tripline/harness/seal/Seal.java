@@ -24,7 +24,9 @@ import tripline.harness.failure.InputFailure;
  */
 record Seal(
     Instant sealed, List<SealedFile> files, PublicKey key, String signed, String signature) {
-  private static final String FIRST = "tripline-seal: 1\n";
+  /** How the text of every seal begins. */
+  static final String FIRST = "tripline-seal: 1\n";
+
   private static final String SIGNATURE = "signature: ";
   private static final Pattern FILE =
       Pattern.compile(

@@ -33,6 +33,7 @@ public record SealCheck(
   /** A file under seal and what became of it. */
   public record Found(SealedFile file, State state) {}
 
+  private static final String ENDING = ".seal";
   private static final long MOST_BYTES = 16L << 20;
 
   /**
@@ -43,9 +44,17 @@ public record SealCheck(
    */
   public static SealCheck of(Path path) {
     Path beside = Sealing.sealOf(path);
-    boolean isSeal = path.toString().endsWith(".seal") || !Files.exists(beside);
+    boolean isSeal = path.toString().endsWith(ENDING) || !Files.exists(beside);
     Path file = isSeal ? path : beside;
-    Seal seal = Seal.parse(file.toString(), text(file));
+    String text = text(file);
+    if (isSeal && !path.toString().endsWith(ENDING) && !text.startsWith(Seal.FIRST)) {
+      throw new InputFailure(
+          path.toString(),
+          "has no %s beside it, expected the seal itself to be named where the file was renamed or"
+                  .formatted(beside.getFileName())
+              + " moved");
+    }
+    Seal seal = Seal.parse(file.toString(), text);
     List<Found> files = new ArrayList<>();
     for (SealedFile sealed : seal.files()) {
       files.add(new Found(sealed, state(file, sealed)));
