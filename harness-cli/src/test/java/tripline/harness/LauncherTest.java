@@ -154,6 +154,20 @@ class LauncherTest {
     assertThat(caches()).singleElement().asString().endsWith(".failed");
   }
 
+  /** Another command of the same user builds the program anew meanwhile. */
+  @Test
+  void goesWithoutAWordWhereItsCacheIsTakenAway() throws Exception {
+    String made = "echo archive >\"${a#*=}\"; exit 0";
+    String taken = "rm -rf \"$(dirname \"${a#*=}\")\"; exit ";
+    for (int status = 0; status < 2; status++) {
+      Path java = javaHome("taking", "17", PRINTS_ARGUMENTS.replace(made, taken + status));
+      Run run = run(java, temp, launcher, "ports");
+      assertThat(run.status).isZero();
+      assertThat(run.errors).isEmpty();
+      assertThat(run.answers).endsWith("ports").noneMatch(a -> a.contains("SharedArchiveFile"));
+    }
+  }
+
   @Test
   void saysInOneLineThatJavaIsTooOld() throws Exception {
     String old = "#!/bin/sh\necho 'openjdk version \"11.0.2\"' >&2\n";
