@@ -67,6 +67,16 @@ class ConformityTest {
     assertThat(standing(report, Outcome.NOT_TRIED)).containsExactly(Duty.REPEATS);
   }
 
+  /** Marks of the host's own are told by; edges are not, where no contact is operated. */
+  @Test
+  void edgesAreNotSeenWhereNoContactChanges() {
+    RigLine line = new RigLine(plan(Encoding.FRAMES, 0), new Broken(), RigLine.Valve.LEFT_ALONE);
+    Report report = examine(line, Optional.empty());
+    assertThat(standing(report, Outcome.FAILS)).as(text(report)).isEmpty();
+    assertThat(standing(report, Outcome.NOT_SEEN)).containsExactly(Duty.CHANGES);
+    assertThat(text(report)).contains("no contact that reports edges changed: operate one");
+  }
+
   /** What it has no ability for is not held against it. */
   @Test
   void aSmallLoggerKeepsTheDutiesItHas() {

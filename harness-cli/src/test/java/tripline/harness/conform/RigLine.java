@@ -12,7 +12,7 @@ import tripline.job.End;
 
 /**
  * A rehearsal's rig as a line, by the rig's own time: a read lets it pass. Its valve is turned to
- * and fro about a trip point, so that contacts change.
+ * and fro about a trip point, so that contacts change, or left alone.
  */
 final class RigLine implements ByteLine, LongSupplier {
   /** Across the closing limit's trip point, lost motion and all. */
@@ -20,14 +20,26 @@ final class RigLine implements ByteLine, LongSupplier {
 
   private static final double TURNS_PER_S = 1.5;
 
+  /** What is done with the valve meanwhile. */
+  enum Valve {
+    TURNED,
+    LEFT_ALONE
+  }
+
   private final Rig rig;
+  private final Valve valve;
   private final Broken broken;
   private final ByteArrayOutputStream due = new ByteArrayOutputStream();
   private final byte[] chunk = new byte[4096];
   private End toward = End.OPEN;
 
   RigLine(RigPlan plan, Broken broken) {
+    this(plan, broken, Valve.TURNED);
+  }
+
+  RigLine(RigPlan plan, Broken broken, Valve valve) {
     rig = new Rig(plan);
+    this.valve = valve;
     this.broken = broken;
     double trip = rig.valve().tripTurns(0, 0);
     rig.move(Hand.to(rig.valve(), trip + TO_AND_FRO_TURNS / 3, OptionalDouble.of(5)));
@@ -65,7 +77,7 @@ final class RigLine implements ByteLine, LongSupplier {
   }
 
   private void step() {
-    if (!rig.moving()) {
+    if (!rig.moving() && valve == Valve.TURNED) {
       toward = toward.other();
       rig.move(Hand.turns(rig.valve(), toward, TO_AND_FRO_TURNS, OptionalDouble.of(TURNS_PER_S)));
     }
