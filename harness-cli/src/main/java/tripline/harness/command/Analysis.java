@@ -69,9 +69,7 @@ record Analysis(JobFile job, Result result, Provenance provenance) {
     JobFile job = JobFile.read(arguments.job());
     @Nullable Path earlier = arguments.reference();
     Optional<ReferenceFile> reference =
-        earlier == null
-            ? Optional.empty()
-            : Optional.of(ReferenceFile.read(earlier, job.sheet().job().tag()));
+        earlier == null ? Optional.empty() : Optional.of(ReferenceFile.read(earlier, job.sheet()));
     List<RecordingFile> files =
         Recordings.read(arguments.recordings(), job, arguments.threads(), arguments.wantsDigests());
     job.assumptions().forEach(note -> assumed(job.file(), note, line.getErr()));

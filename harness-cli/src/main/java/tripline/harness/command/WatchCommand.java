@@ -85,7 +85,7 @@ public final class WatchCommand implements Callable<ExitStatus> {
     Optional<Reference> reference =
         earlier == null
             ? Optional.empty()
-            : Optional.of(ReferenceFile.read(earlier, sheet.sheet().job().tag()).reference());
+            : Optional.of(ReferenceFile.read(earlier, sheet.sheet()).reference());
     if (out != null) {
       CaptureStart.refuseExisting(out);
     }

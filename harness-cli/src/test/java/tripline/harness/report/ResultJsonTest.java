@@ -19,10 +19,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import tripline.Version;
 import tripline.harness.failure.InputFailure;
+import tripline.harness.jobfile.JobFile;
 import tripline.harness.resultfile.ReferenceFile;
 import tripline.harness.resultfile.ResultFile;
 import tripline.harness.resultfile.Spoilt;
 import tripline.job.Direction;
+import tripline.job.JobSheet;
 import tripline.measure.Decision;
 import tripline.result.Result;
 import tripline.result.Result.Adjust;
@@ -53,6 +55,9 @@ import tripline.travel.Reference;
 
 /** The result file's stable keys, typed in from the contract of the product's first version. */
 class ResultJsonTest {
+  private static final JobSheet SHEET =
+      JobFile.read(Path.of("src/test/resources/sheets/hand.toml")).sheet();
+
   private static final Measured FIGURE =
       new Measured(0.5, 0.0125, 0.0245, List.of(new PartResult("fit", 0.0125, "normal")));
   private static final Provenance FROM =
@@ -154,7 +159,7 @@ class ResultJsonTest {
   @Test
   void aResultIsAReferenceForTheNextOne() throws IOException {
     Path file = Files.writeString(folder.resolve("r.json"), text(result()));
-    ReferenceFile read = ReferenceFile.read(file, "CW-114");
+    ReferenceFile read = ReferenceFile.read(file, SHEET);
     assertThat(read.source().sha256()).isEqualTo(ResultFile.read(file).sha256()).hasSize(64);
     Reference reference = read.reference();
     assertThat(reference.closedStop()).contains(new Reference.Stop(12.4, 0.01));
@@ -175,9 +180,24 @@ class ResultJsonTest {
     refused(
         "{\"format\": 1, \"job\": {\"tag\": \"CW-114\"}, \"travel\": {\"closed_stop\": {\"value\": \"x\"}}}",
         "travel.closed_stop.value is a text, expected a number");
-    assertThatThrownBy(() -> ReferenceFile.read(folder.resolve("none.json"), "CW-114"))
+    assertThatThrownBy(() -> ReferenceFile.read(folder.resolve("none.json"), SHEET))
         .isInstanceOf(InputFailure.class)
         .hasMessageEndingWith("none.json: no such file, expected a result file");
+  }
+
+  /** Stops are readings: twice as large or of another side they are other places. */
+  @Test
+  void aReferenceOfAnotherSensorIsRefused() throws IOException {
+    String good = text(result());
+    refused(
+        good.replace("\"turns_per_unit\": 1,", "\"turns_per_unit\": 0.5,"),
+        "was measured with 0.5 turns per unit of reading, expected 1.0 as in the sheet");
+    refused(
+        good.replace("\"turns_per_unit\": 1,", "\"turns_per_unit\": -1,"),
+        "was measured with -1.0 turns per unit of reading, expected 1.0 as in the sheet");
+    refused(
+        good.replace("\"side\": \"handwheel\"", "\"side\": \"drive\""),
+        "was measured on the drive side, expected the handwheel side as in the sheet");
   }
 
   /** Every place of a good file spoilt in turn by what does not belong there. */
@@ -189,7 +209,7 @@ class ResultJsonTest {
     for (int i = 0; i < all.size(); i += 5) {
       Files.writeString(file, all.get(i));
       try {
-        ReferenceFile.read(file, "CW-114");
+        ReferenceFile.read(file, SHEET);
       } catch (InputFailure e) {
         refused++;
         assertThat(e)
@@ -203,7 +223,7 @@ class ResultJsonTest {
 
   private void refused(String text, String... says) throws IOException {
     Path file = Files.writeString(folder.resolve("bad.json"), text);
-    assertThatThrownBy(() -> ReferenceFile.read(file, "CW-114"))
+    assertThatThrownBy(() -> ReferenceFile.read(file, SHEET))
         .isInstanceOf(InputFailure.class)
         .hasMessageStartingWith(file.toString())
         .hasMessageContainingAll(says)
@@ -336,7 +356,7 @@ class ResultJsonTest {
         new TravelResult(
             "closed-stop",
             0,
-            new SensorResult("handwheel", 0.25, 0.001),
+            new SensorResult("handwheel", 1, 0.001),
             new StopResult(12.4, 0.01, "mark"),
             null,
             FIGURE,
