@@ -142,6 +142,25 @@ class CheckTest {
   }
 
   @Test
+  void whatElseIsGivenForASheetIsToldInOneLineWhateverItsSize() throws IOException {
+    String right = file("a.csv", HandStrokes.RIGHT.csv());
+    String large = file("large.csv", HandStrokes.RIGHT.rate(1000).csv());
+    String capture = folder.resolve("a.bin").toString();
+    String result = folder.resolve("a.json").toString();
+    assertThat(Files.size(Path.of(large))).isGreaterThan(1 << 20);
+    assertThat(CommandRun.of("convert", right, capture).status()).isZero();
+    assertThat(CommandRun.of("check", JOB, right, "--quiet", "--json", result).status()).isZero();
+    for (String given : List.of(large, capture, result)) {
+      CommandRun run = CommandRun.of("check", given, right);
+      assertThat(run.status()).isEqualTo(4);
+      assertThat(run.errors())
+          .startsWith(given + (given.equals(result) ? ": is JSON" : ": is a recording"))
+          .endsWith("the sheet stands first\n")
+          .hasLineCount(1);
+    }
+  }
+
+  @Test
   void threadsChangeNothing() throws IOException {
     List<String> files =
         List.of(

@@ -20,6 +20,7 @@ import java.util.Locale;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseResult;
 import org.tomlj.TomlVersion;
+import tripline.capture.CaptureFormat;
 import tripline.csv.CsvMetadata;
 import tripline.harness.failure.InputFailure;
 
@@ -32,6 +33,9 @@ import tripline.harness.failure.InputFailure;
 record SheetText(String text, String sha256) {
   /** A sheet of a thousand contacts is smaller; a recording given by mistake is larger. */
   static final int MOST_BYTES = 1 << 20;
+
+  /** By so many bytes a recording or a result is known. */
+  private static final int HEAD_BYTES = 100;
 
   /** A text that lies in memory. */
   static SheetText of(String text) {
@@ -72,6 +76,7 @@ record SheetText(String text, String sha256) {
     }
     try (InputStream in = Files.newInputStream(path)) {
       byte[] bytes = in.readNBytes(MOST_BYTES + 1);
+      refuseMistaken(file, bytes);
       if (bytes.length > MOST_BYTES) {
         throw new InputFailure(
             file, "is larger than %d KiB, expected a job sheet".formatted(MOST_BYTES / 1024));
@@ -86,6 +91,20 @@ record SheetText(String text, String sha256) {
     }
   }
 
+  /** What is given where the sheet belongs is named, and not read as one. */
+  private static void refuseMistaken(String file, byte[] bytes) {
+    String head =
+        new String(bytes, 0, Math.min(HEAD_BYTES, bytes.length), StandardCharsets.UTF_8)
+            .replaceFirst("^\uFEFF?\\s*", "");
+    if (CaptureFormat.isCapture(bytes, bytes.length) || head.startsWith("# " + CsvMetadata.KEY)) {
+      throw new InputFailure(file, "is a recording, expected a job sheet: the sheet stands first");
+    }
+    if (head.startsWith("{")) {
+      throw new InputFailure(
+          file, "is JSON, as a result is, expected a job sheet in TOML: the sheet stands first");
+    }
+  }
+
   private static String sha256(byte[] bytes) {
     try {
       return HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes));
@@ -96,9 +115,6 @@ record SheetText(String text, String sha256) {
 
   /** The sheet's tables; syntax errors are thrown alone, for nothing after one can be trusted. */
   TomlParseResult toml(String file) {
-    if (text.startsWith("# " + CsvMetadata.KEY)) {
-      throw new InputFailure(file, "is a recording, expected a job sheet: the sheet stands first");
-    }
     TomlParseResult toml = Toml.parse(text, TomlVersion.V1_1_0);
     if (toml.hasErrors()) {
       List<SheetNote> errors =
