@@ -59,6 +59,16 @@ class SummaryCommandTest {
   }
 
   @Test
+  void aFileIsNoFolder() {
+    Path result = folder.resolve("fine.json");
+    CommandRun run = CommandRun.of("summary", result.toString());
+    assertThat(run.status()).isEqualTo(4);
+    assertThat(run.errors())
+        .isEqualTo(
+            result + ": is no folder, expected one with result files" + System.lineSeparator());
+  }
+
+  @Test
   void aByteOrderMarkIsPassedOverAndAnotherEncodingIsNamed() throws IOException {
     String result = Files.readString(folder.resolve("fine.json"));
     Files.writeString(folder.resolve("marked.json"), "\uFEFF" + result.replace("FW-207", "FW-208"));

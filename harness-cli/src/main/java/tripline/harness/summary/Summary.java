@@ -26,7 +26,8 @@ public record Summary(List<Actuator> actuators, int results, int others, List<St
    */
   public static Summary of(Path folder) {
     if (!Files.isDirectory(folder)) {
-      throw new InputFailure(folder.toString(), "no such folder, expected one with result files");
+      String what = Files.exists(folder) ? "is no folder" : "no such folder";
+      throw new InputFailure(folder.toString(), what + ", expected one with result files");
     }
     ResultFiles files;
     try {

@@ -234,6 +234,8 @@ class SummaryTest {
         .isInstanceOf(InputFailure.class)
         .hasMessageContaining("holds no result files");
     assertThatThrownBy(() -> Summary.of(folder.resolve("a.json")))
+        .hasMessageContaining("is no folder");
+    assertThatThrownBy(() -> Summary.of(folder.resolve("none")))
         .hasMessageContaining("no such folder");
   }
 
