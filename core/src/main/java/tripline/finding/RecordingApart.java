@@ -1,6 +1,10 @@
 package tripline.finding;
 
+import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
 import tripline.assess.Assessment;
 import tripline.develop.Development;
 import tripline.travel.Caveat;
@@ -11,16 +15,36 @@ import tripline.travel.Caveat;
  */
 final class RecordingApart implements Look {
   private static final String KIND = "kind";
+  private static final String CAUSE =
+      " The marks are exchanged, or position.turns_per_unit has the wrong sign.";
 
   @Override
   public void look(Assessment assessment, FindingSink sink) {
-    for (Development.Doubt doubt : assessment.development().doubts()) {
-      Draft draft = Draft.of(Code.RECORDING_APART).evidence(KIND, word(doubt.kind()));
-      if (doubt.recording() >= 0) {
-        draft.recording(doubt.recording());
+    List<Development.Doubt> doubts = assessment.development().doubts();
+    Set<Integer> exchanged = new HashSet<>();
+    for (Development.Doubt doubt : doubts) {
+      if (doubt.kind() != Caveat.Kind.ENDS_EXCHANGED) {
+        sink.onFinding(finding(doubt, doubt.message()));
+      } else if (exchanged.add(doubt.recording())) {
+        sink.onFinding(finding(doubt, allOf(doubt, doubts) + CAUSE));
       }
-      sink.onFinding(draft.says(doubt.message(), action(doubt.kind())));
     }
+  }
+
+  private static Finding finding(Development.Doubt doubt, String message) {
+    Draft draft = Draft.of(Code.RECORDING_APART).evidence(KIND, word(doubt.kind()));
+    if (doubt.recording() >= 0) {
+      draft.recording(doubt.recording());
+    }
+    return draft.says(message, action(doubt.kind()));
+  }
+
+  /** Both ends of a recording have one cause. */
+  private static String allOf(Development.Doubt doubt, List<Development.Doubt> doubts) {
+    return doubts.stream()
+        .filter(d -> d.kind() == doubt.kind() && d.recording() == doubt.recording())
+        .map(Development.Doubt::message)
+        .collect(Collectors.joining(" "));
   }
 
   /** Whether it says that readings or marks may be the wrong way round. */

@@ -24,10 +24,6 @@ final class HardStops {
   /** A mark this far inside the outermost one was pressed elsewhere, turns. */
   private static final double MARK_AGREE_TURNS = 0.15;
 
-  /** Why a stop can be found where the other one is. */
-  static final String OTHER_END =
-      ": the marks are exchanged, or position.turns_per_unit has the wrong sign";
-
   /** Scatter beyond this many {@code stop_u} replaces it. */
   private static final double SCATTER_LIMIT = 2;
 
@@ -87,17 +83,17 @@ final class HardStops {
       if (passed <= mostPassed(end)) {
         stops.add(touch);
       } else {
-        boolean exchanged = isAtTheOther(end, frame, passed);
         Caveat caveat =
             new Caveat(
-                exchanged ? Caveat.Kind.ENDS_EXCHANGED : Caveat.Kind.MARK_NOT_AT_STOP,
+                isAtTheOther(end, frame, passed)
+                    ? Caveat.Kind.ENDS_EXCHANGED
+                    : Caveat.Kind.MARK_NOT_AT_STOP,
                 touch.recording(),
                 String.format(
                     Locale.ROOT,
-                    "A mark %s-stop was passed by %.2f turns by hand and was not used%s.",
+                    "A mark %s-stop was passed by %.2f turns by hand and was not used.",
                     end.word(),
-                    passed,
-                    exchanged ? OTHER_END : ""));
+                    passed));
         if (!caveats.contains(caveat)) {
           caveats.add(caveat);
         }

@@ -56,9 +56,8 @@ public final class TravelFit {
               String.format(
                   Locale.ROOT,
                   "The open stop lies %.2f turns on the closed side of the closed stop, neither was"
-                      + " used%s.",
-                  -span,
-                  HardStops.OTHER_END)));
+                      + " used.",
+                  -span)));
       stops.clear();
     }
   }

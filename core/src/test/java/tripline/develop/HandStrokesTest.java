@@ -19,6 +19,7 @@ import tripline.measure.Decision;
 import tripline.measure.Estimate;
 import tripline.result.Result.FindingResult;
 import tripline.sample.Drive;
+import tripline.travel.Caveat;
 import tripline.travel.Datum;
 import tripline.travel.HardStop;
 import tripline.travel.HardStop.Source;
@@ -251,15 +252,19 @@ class HandStrokesTest {
     RecordingTrace byHand = job.recording(rising);
     assertThat(HandJob.develop(sheet, byHand).doubts())
         .hasSize(2)
-        .allSatisfy(d -> assertThat(d.message()).contains("turns_per_unit has the wrong sign"));
+        .allSatisfy(d -> assertThat(d.kind()).isEqualTo(Caveat.Kind.ENDS_EXCHANGED));
     assertNotAccepted(sheet, byHand);
 
     List<FindingResult> findings =
         StrokeAnalysis.of(sheet, List.of(byHand), Optional.empty()).findings();
     assertThat(findings).extracting(FindingResult::severity).contains("fault");
-    assertThat(findings.subList(0, 2))
-        .allSatisfy(f -> assertThat(f.message()).contains("has the wrong sign"))
-        .allSatisfy(f -> assertThat(f.action()).contains("put the sheet right first"));
+    FindingResult first = findings.get(0);
+    assertThat(first.message())
+        .contains("A mark closed-stop was passed", "A mark open-stop was passed")
+        .endsWith("turns_per_unit has the wrong sign.");
+    assertThat(first.action()).contains("put the sheet right first");
+    assertThat(findings.subList(1, findings.size()))
+        .allSatisfy(f -> assertThat(f.code()).isNotEqualTo(first.code()));
 
     RecordingTrace byMotor =
         new RecordingTrace("r.csv", "", Drive.MOTOR, byHand.zero(), byHand.trace());
@@ -268,7 +273,7 @@ class HandStrokesTest {
     assertThat(development.coordinate().openStop()).isEmpty();
     assertThat(development.doubts())
         .singleElement()
-        .satisfies(d -> assertThat(d.message()).contains("turns_per_unit has the wrong sign"));
+        .satisfies(d -> assertThat(d.kind()).isEqualTo(Caveat.Kind.ENDS_EXCHANGED));
     assertNotAccepted(sheet, byMotor);
   }
 

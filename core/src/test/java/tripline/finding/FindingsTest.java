@@ -119,6 +119,20 @@ class FindingsTest {
     assertThat(codes(motor().exchange("k5", "k6"))).containsExactly(Code.CONTACTS_EXCHANGED);
   }
 
+  /** As a wrong sign of the reading shows where no stop was marked. */
+  @Test
+  void severalPairsOfBothEndsLookLikeAWrongSign() {
+    assertThat(of(motor().exchange("k1", "k3")))
+        .extracting(Finding::action)
+        .noneMatch(action -> action.contains("turns_per_unit"));
+    List<Finding> mirrored = of(motor().exchange("k1", "k3").exchange("k7", "k8"));
+    assertThat(mirrored)
+        .extracting(Finding::code)
+        .containsExactly(Code.CONTACTS_EXCHANGED, Code.CONTACTS_EXCHANGED);
+    assertThat(mirrored.get(0).action()).contains("turns_per_unit is positive where");
+    assertThat(mirrored.get(1).action()).startsWith("Find out where");
+  }
+
   @Test
   void exchangedIsToldWithoutAnyStopToo() {
     Bench bench = motor().exchange("k1", "k3");
