@@ -255,17 +255,31 @@ public final class Capturing {
         gaps);
   }
 
+  /** Ends what was begun and is not wanted; the logger does not go on sampling for nobody. */
+  public void abandon() {
+    Connection present = connection;
+    if (present != null) {
+      connection = null;
+      stop(present);
+      present.close();
+    }
+  }
+
+  private void stop(Connection present) {
+    try {
+      present.stop();
+    } catch (LineGone | NoAnswer e) {
+      panel.say(
+          "%s: the logger was not stopped: %s".formatted(present.line().name(), e.getMessage()));
+    }
+  }
+
   private CaptureSummary finish() {
     Connection present = connection;
     if (present == null) {
       gapMicros += file.elapsedMicros() - lostMicros;
     } else {
-      try {
-        present.stop();
-      } catch (LineGone | NoAnswer e) {
-        panel.say(
-            "%s: the logger was not stopped: %s".formatted(present.line().name(), e.getMessage()));
-      }
+      stop(present);
       file.line(change(LineChange.Event.CLOSED, LineChange.Cause.NONE, ""));
     }
     samples.finish();

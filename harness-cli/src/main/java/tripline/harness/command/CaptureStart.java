@@ -59,6 +59,7 @@ final class CaptureStart {
                 throw new InputFailure(sheet.file(), lacking);
               });
     } catch (LinkFailure | InputFailure e) {
+      capturing.abandon();
       file.discard();
       throw e;
     }

@@ -33,6 +33,15 @@ class CapturingTest {
     assertThat(rig.progress().rowsPerS()).isBetween(950.0, 1050.0);
   }
 
+  /** As where the sheet does not fit the logger. */
+  @Test
+  void whatIsAbandonedIsNotLeftSampling() {
+    Capturing begun = rig.begun();
+    begun.abandon();
+    begun.abandon();
+    assertThat(rig.logger.heard).containsExactly("hello", "time", "start", "stop");
+  }
+
   @Test
   void anUnpluggedLoggerThatGoesOnIsMissedToTheSample() {
     CaptureSummary summary = rig.unplug(10_000, 3_000).end(20_000).run();

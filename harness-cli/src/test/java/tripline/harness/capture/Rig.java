@@ -79,6 +79,11 @@ final class Rig implements Panel, Reach, Disk {
   }
 
   CaptureSummary run() {
+    return begun().run(() -> nowNs >= endMs * 1_000_000);
+  }
+
+  /** A capture whose logger samples. */
+  Capturing begun() {
     CaptureFile file = CaptureFile.on(this, BEGIN, () -> nowNs);
     Capturing one =
         new Capturing(
@@ -91,7 +96,7 @@ final class Rig implements Panel, Reach, Disk {
             () -> Instant.EPOCH.plusNanos(nowNs));
     capturing = one;
     one.begin(open());
-    return one.run(() -> nowNs >= endMs * 1_000_000);
+    return one;
   }
 
   Replay replay() {
