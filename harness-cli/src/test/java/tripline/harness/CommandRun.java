@@ -2,6 +2,7 @@ package tripline.harness;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.InputStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.Set;
@@ -18,6 +19,11 @@ import tripline.harness.command.TriplineCommand;
  * @param errors all of standard error
  */
 record CommandRun(int status, String answers, String errors) {
+  static {
+    // What comes there is said by the build to its test runner; a command must not take it away.
+    System.setIn(InputStream.nullInputStream());
+  }
+
   /** Runs it; a command that ends with a status its help does not list fails the test. */
   static CommandRun of(String... args) {
     StringWriter answers = new StringWriter();
