@@ -69,8 +69,7 @@ final class PoweredPhases {
   private Optional<Estimate> stillReading(Leg leg) {
     if (leg.rest().isPresent()) {
       Movement.Rest rest = leg.rest().get();
-      Shape shape = rest.quantised() ? Shape.RECTANGULAR : Shape.NORMAL;
-      return figure(rest.reading(), STANDSTILL, rest.u(), shape);
+      return figure(rest.reading(), STANDSTILL, rest.u(), rest.grain().law());
     }
     Stopping stopping = leg.stopping();
     return stopping.stood()

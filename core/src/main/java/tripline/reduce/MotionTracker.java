@@ -34,19 +34,17 @@ final class MotionTracker {
    */
   private static final double SLOWEST_TURNS_PER_S = 0.05;
 
-  /** Readings at rest that can tell noise, and its standard deviation, in counts. */
-  private static final int ENOUGH_STIRRED = 100;
-
-  private static final double NOISY_COUNTS = 0.8;
-
   private static final int BLOCKS = 1 << 8;
   private static final int MASK = BLOCKS - 1;
 
   private final double turnsPerUnit;
   private final NoiseGauge noise;
-  private final ReadingRing ring;
+  private final RestReadings rests;
   private final Speeds speeds = new Speeds();
   private final List<Movement> movements = new ArrayList<>();
+
+  /** The counts shown by each rest among the movements, in order. */
+  private final List<CountTally> tallies = new ArrayList<>();
 
   private final long[] blockFrom = new long[BLOCKS];
   private final long[] blockTo = new long[BLOCKS];
@@ -75,11 +73,6 @@ final class MotionTracker {
   private long extremeNs;
   private double low;
   private double high;
-  private double restSum;
-  private double restOrigin;
-  private long restCount;
-  private double stirredSquares;
-  private long stirredFreedom;
   private StopProbe stopProbe = (from, to, restNs, rest, restU, direction) -> Stopping.NONE;
 
   private enum State {
@@ -96,7 +89,7 @@ final class MotionTracker {
 
   MotionTracker(double turnsPerUnit, NoiseGauge noise, ReadingRing ring) {
     this.turnsPerUnit = Math.abs(turnsPerUnit);
-    this.ring = ring;
+    this.rests = new RestReadings(ring, noise);
     this.band = LEAST_BAND_TURNS / this.turnsPerUnit;
     this.noise = noise;
   }
@@ -238,6 +231,7 @@ final class MotionTracker {
       double rest = mean(restFrom);
       if (resumesRest(rest)) {
         Movement.Rest before = (Movement.Rest) movements.remove(movements.size() - 1);
+        tallies.remove(tallies.size() - 1);
         startRest(restFrom);
         beginNs = before.fromNs();
         return;
@@ -250,9 +244,9 @@ final class MotionTracker {
     long moveFrom = beginNs;
     double from = beginReading;
     startRest(restFromNs);
-    double rest = restReading();
+    double rest = rests.mean();
     double creep = rest - mean(nowNs - (nowNs - restFromNs) / 3);
-    double restU = Math.hypot(restU(), creep);
+    double restU = Math.hypot(rests.u(), creep);
     double overshoot = Math.max(0, sign * (extreme - rest) - band / 2);
     Stopping stop = stopProbe.look(moveFrom, nowNs, restFromNs, rest, restU, sign);
     movements.add(
@@ -330,20 +324,17 @@ final class MotionTracker {
     beginNs = fromNs;
     strayed = false;
     pending = -1;
-    restOrigin = blockMean[(int) (blocks - 1) & MASK];
-    restSum = 0;
-    restCount = 0;
-    low = restOrigin;
-    high = restOrigin;
+    low = blockMean[(int) (blocks - 1) & MASK];
+    high = low;
+    rests.begin(low);
     long nowNs = blockTo[(int) (blocks - 1) & MASK];
     long settledNs = fromNs + (nowNs - fromNs) / 3;
-    for (long b = blocks - 1; b >= Math.max(0, blocks - BLOCKS); b--) {
+    for (long b = Math.max(0, blocks - BLOCKS); b < blocks; b++) {
       int at = (int) b & MASK;
-      if (blockFrom[at] < fromNs) {
-        break;
+      if (blockFrom[at] >= fromNs) {
+        low = Math.min(low, blockMean[at]);
+        high = Math.max(high, blockMean[at]);
       }
-      low = Math.min(low, blockMean[at]);
-      high = Math.max(high, blockMean[at]);
       if (blockFrom[at] >= settledNs) {
         addToRest(at);
       }
@@ -351,25 +342,7 @@ final class MotionTracker {
   }
 
   private void addToRest(int at) {
-    restSum += (blockMean[at] - restOrigin) * blockCount[at];
-    restCount += blockCount[at];
-    addStir(at);
-  }
-
-  /** How the readings of a block at rest scatter, of blocks that are not quite constant. */
-  private void addStir(int at) {
-    long run = ring.firstEndingAtOrAfter(blockFrom[at]);
-    double squares = 0;
-    long readings = 0;
-    for (; run < ring.end() && ring.from(run) <= blockTo[at]; run++) {
-      double off = ring.value(run) - blockMean[at];
-      squares += off * off * ring.count(run);
-      readings += ring.count(run);
-    }
-    if (readings > 1 && squares > 0 && readings == blockCount[at]) {
-      stirredSquares += squares;
-      stirredFreedom += readings - 1;
-    }
+    rests.add(blockFrom[at], blockTo[at], blockMean[at], blockCount[at]);
   }
 
   /**
@@ -377,13 +350,11 @@ final class MotionTracker {
    * edge cannot.
    */
   boolean noisyAtRest() {
-    double quantum = noise.quantum();
-    return stirredFreedom >= ENOUGH_STIRRED
-        && stirredSquares > NOISY_COUNTS * NOISY_COUNTS * quantum * quantum * stirredFreedom;
+    return rests.noisy();
   }
 
   private void resting(int at, double mean) {
-    double off = Math.abs(mean - restReading());
+    double off = Math.abs(mean - rests.mean());
     if (off <= band / 2 || (off <= band && !strayed)) {
       strayed = off > band / 2;
       low = Math.min(low, mean);
@@ -400,6 +371,7 @@ final class MotionTracker {
     strayed = false;
     Movement.Rest rest = rest(leftNs);
     movements.add(rest);
+    tallies.add(rests.tally());
     startMove(leftNs, rest.reading(), mean > rest.reading() ? 1 : -1, at);
   }
 
@@ -408,23 +380,8 @@ final class MotionTracker {
 
   private int pending = -1;
 
-  private double restReading() {
-    return restOrigin + restSum / Math.max(1, restCount);
-  }
-
-  private double restU() {
-    double random = noise.noise() / Math.sqrt((double) Math.max(1, restCount));
-    double quantum = noise.quantum();
-    return quantised() ? Math.hypot(random, quantum / Math.sqrt(12)) : random;
-  }
-
-  /** With little noise a resting encoder shows one count, however long it is looked at. */
-  private boolean quantised() {
-    return noise.noise() < 0.5 * noise.quantum();
-  }
-
   private Movement.Rest rest(long toNs) {
-    return new Movement.Rest(beginNs, toNs, restReading(), restU(), low, high, quantised());
+    return new Movement.Rest(beginNs, toNs, rests.mean(), rests.u(), low, high, rests.grain());
   }
 
   private long blockMid(int at) {
@@ -433,6 +390,12 @@ final class MotionTracker {
 
   /** Movements so far and the one under way, as if the recording ended now. */
   List<Movement> finish(long endNs) {
+    List<CountTally> shown = new ArrayList<>(tallies);
+    shown.add(state == State.RESTING ? rests.tally() : new CountTally());
+    return CountDither.placed(movements(endNs), shown, noise.quantum());
+  }
+
+  private List<Movement> movements(long endNs) {
     List<Movement> all = new ArrayList<>(movements);
     if (openCount > 0 && blocks == 0) {
       all.add(
@@ -440,10 +403,10 @@ final class MotionTracker {
               openFrom,
               endNs,
               openOrigin + openSum / openCount,
-              restU(),
+              rests.u(),
               openOrigin,
               openOrigin,
-              quantised()));
+              rests.grain()));
       return all;
     }
     double last =
@@ -463,10 +426,10 @@ final class MotionTracker {
                   beginNs,
                   endNs,
                   (low + high) / 2,
-                  Math.max(restU(), (high - low) / Math.sqrt(12)),
+                  Math.max(rests.u(), (high - low) / Math.sqrt(12)),
                   low,
                   high,
-                  quantised()));
+                  rests.grain()));
         }
       }
     }
@@ -478,6 +441,8 @@ final class MotionTracker {
     speeds.become(other.speeds);
     movements.clear();
     movements.addAll(other.movements);
+    tallies.clear();
+    tallies.addAll(other.tallies);
     System.arraycopy(other.blockFrom, 0, blockFrom, 0, BLOCKS);
     System.arraycopy(other.blockTo, 0, blockTo, 0, BLOCKS);
     System.arraycopy(other.blockMean, 0, blockMean, 0, BLOCKS);
@@ -500,11 +465,7 @@ final class MotionTracker {
     extremeNs = other.extremeNs;
     low = other.low;
     high = other.high;
-    restSum = other.restSum;
-    restOrigin = other.restOrigin;
-    restCount = other.restCount;
-    stirredSquares = other.stirredSquares;
-    stirredFreedom = other.stirredFreedom;
+    rests.become(other.rests);
     strayed = other.strayed;
     pending = other.pending;
   }

@@ -1,5 +1,7 @@
 package tripline.reduce;
 
+import tripline.measure.Shape;
+
 /** A stretch of time in which the reading moved one way, or stood still. */
 public sealed interface Movement {
   /** Begin, ns. */
@@ -11,15 +13,30 @@ public sealed interface Movement {
   /**
    * The reading stood still.
    *
-   * @param reading mean reading
+   * @param reading mean reading; of a coarse encoder that flickers, where its flicker places it
    * @param u its standard uncertainty (noise and quantisation), reading units
    * @param low lowest smoothed reading of the stretch
    * @param high highest smoothed reading of the stretch
-   * @param quantised {@code u} is dominated by one count (rectangular), else by noise (normal)
+   * @param grain what it is known by
    */
   record Rest(
-      long fromNs, long toNs, double reading, double u, double low, double high, boolean quantised)
+      long fromNs, long toNs, double reading, double u, double low, double high, Grain grain)
       implements Movement {}
+
+  /** What the reading of a rest is known by. */
+  enum Grain {
+    /** The mean of readings finer than their noise: another rest there errs by itself. */
+    NOISE,
+    /** How readings flicker between counts: another rest at the same place errs much alike. */
+    FLICKER,
+    /** One count, and it may be anywhere in it: another rest at the same place errs alike. */
+    COUNT;
+
+    /** Law of the error. */
+    public Shape law() {
+      return this == COUNT ? Shape.RECTANGULAR : Shape.NORMAL;
+    }
+  }
 
   /**
    * The reading moved one way.

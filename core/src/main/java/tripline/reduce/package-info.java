@@ -14,7 +14,7 @@
  * <p><b>Footprint.</b> Nothing is allocated per sample. Fixed: 28 bytes x 32768 runs of recent
  * readings, 16 x 4096 points of outline, 36 x 256 blocks, some 20 kB of tables: 1.02 MB. Beside
  * that at most 7.5 kB a change, disturbance or mark (4096 of them are kept, the rest is counted: 31
- * MB) and 200 bytes a movement. Twenty strokes of sixteen contacts: 1.02 MB + 320 x 7.5 kB = 3.4
+ * MB) and 350 bytes a movement. Twenty strokes of sixteen contacts: 1.02 MB + 320 x 7.5 kB = 3.4
  * MB, whether they were sampled for a minute or a day.
  *
  * <p><b>What a failure looks like.</b> Nothing a logger writes makes this throw. Samples missing

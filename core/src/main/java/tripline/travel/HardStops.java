@@ -9,6 +9,7 @@ import tripline.job.End;
 import tripline.measure.Estimate;
 import tripline.measure.Part;
 import tripline.measure.Shape;
+import tripline.reduce.Movement.Grain;
 import tripline.sample.Drive;
 
 /**
@@ -161,19 +162,21 @@ final class HardStops {
         survey.sheet().end(end).stopUTurns() / Math.abs(survey.sheet().position().turnsPerUnit());
     double squares = 0;
     double noise = 0;
-    double countU = 0;
+    double counts = 0;
     for (Touch touch : touches) {
       squares += Math.pow(touch.rest().reading() - mean, 2);
-      noise += touch.rest().quantised() ? 0 : Math.pow(touch.rest().u(), 2);
-      countU = touch.rest().quantised() ? Math.max(countU, touch.rest().u()) : countU;
+      double square = Math.pow(touch.rest().u(), 2);
+      noise += touch.rest().grain() == Grain.NOISE ? square : 0;
+      counts += touch.rest().grain() == Grain.NOISE ? 0 : square;
     }
     double scatter = n > 1 ? Math.sqrt(squares / (n - 1)) : 0;
     double perTouch = Math.hypot(feltU, Math.sqrt(noise / n));
+    double countU = Math.sqrt(counts / n);
     double most = SCATTER_LIMIT * Math.hypot(perTouch, countU);
     double u = (scatter > most ? scatter : perTouch) / Math.sqrt(n);
     Estimate reading =
         Estimate.of(mean, Part.common(PartNames.stop(end), u, Shape.NORMAL))
-            .with(count(end, countU, feltU, n));
+            .with(count(end, touches, countU, feltU));
     return new HardStop(end, reading, touches.get(0).source());
   }
 
@@ -182,11 +185,17 @@ final class HardStops {
    * of width q correlate by {@code exp(-(2 pi s / q)^2)} only: the first harmonic of the sawtooth
    * of rounding, seen through normal scatter.
    */
-  private static Part count(End end, double countU, double feltU, int n) {
-    double width = countU * Math.sqrt(12);
+  private Part count(End end, List<Touch> touches, double countU, double feltU) {
+    int n = touches.size();
+    double width = 0;
+    boolean anywhere = false;
+    for (Touch touch : touches) {
+      anywhere |= touch.rest().grain() == Grain.COUNT;
+      width = Math.max(width, survey.recordings().get(touch.recording()).trace().quantum());
+    }
     double alike = width == 0 ? 1 : Math.exp(-Math.pow(2 * Math.PI * feltU / width, 2));
     double u = countU * Math.sqrt((1 + (n - 1) * alike) / n);
-    boolean single = n == 1 || alike > 0.5;
+    boolean single = anywhere && (n == 1 || alike > 0.5);
     return Part.common(PartNames.stopCount(end), u, single ? Shape.RECTANGULAR : Shape.NORMAL);
   }
 }

@@ -119,6 +119,6 @@ final class Rests {
         rest.u(),
         rest.low() + shift,
         rest.high() + shift,
-        rest.quantised());
+        rest.grain());
   }
 }

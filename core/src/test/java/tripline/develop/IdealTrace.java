@@ -168,7 +168,8 @@ final class IdealTrace {
 
   private Movement rest(int from, int to) {
     double r = reading(from + (to - from) / 2);
-    return new Movement.Rest(ns(from * STEP_S), ns(to * STEP_S), r, 1e-6, r, r, false);
+    return new Movement.Rest(
+        ns(from * STEP_S), ns(to * STEP_S), r, 1e-6, r, r, Movement.Grain.NOISE);
   }
 
   private Movement move(int from, int to, int sign, boolean stood) {

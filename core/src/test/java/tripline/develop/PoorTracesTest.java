@@ -135,7 +135,15 @@ class PoorTracesTest {
     for (int i = rng.below(12); i > 0; i--) {
       long to = at + 1 + rng.below(2_000_000) * 1_000L;
       if (rng.chance(0.5)) {
-        movements.add(new Movement.Rest(at, to, reading, 0.01, reading, reading, rng.chance(0.5)));
+        movements.add(
+            new Movement.Rest(
+                at,
+                to,
+                reading,
+                0.01,
+                reading,
+                reading,
+                rng.chance(0.5) ? Movement.Grain.COUNT : Movement.Grain.NOISE));
       } else {
         double next = reading + rng.uniform(-8, 8) * (rng.chance(0.3) ? 0.005 : 1);
         movements.add(

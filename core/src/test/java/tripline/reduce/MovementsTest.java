@@ -60,7 +60,7 @@ class MovementsTest {
       assertThat(Valve.moves(trace).get(1).to()).isCloseTo(2, within(band));
       Movement.Rest last = Valve.rests(trace).get(Valve.rests(trace).size() - 1);
       assertThat(last.reading()).isCloseTo(valve.actuator.handwheel(), within(4 * last.u() + 1e-4));
-      assertThat(last.quantised()).isEqualTo(resolution > 2 * noise);
+      assertThat(last.grain() != Movement.Grain.NOISE).isEqualTo(resolution > 2 * noise);
     }
   }
 
@@ -120,6 +120,38 @@ class MovementsTest {
     double sprang =
         Valve.moves(trace).size() == 1 ? move.stopping().overshoot() : move.to() - rest.reading();
     assertThat(sprang).isBetween(0.05, 0.11);
+  }
+
+  /** Noise of a quarter of a count makes a coarse encoder flicker, and so tells where it rests. */
+  @Test
+  void aCoarseRestThatFlickersIsFoundWithinItsCount() {
+    double quantum = 1 / 24.0;
+    Rng rng = new Rng(77);
+    Feed feed = Feed.of(1, quantum);
+    double from = 2 + 0.3 * quantum;
+    double to = 3 - 0.2 * quantum;
+    feed.path(
+        0,
+        6_000,
+        5,
+        s -> {
+          // A hand starts slowly: for a fifth of a second within the count it stood on.
+          double moved = Math.min(1, Math.max(0, s - 2) * Math.max(0, s - 2) / 2);
+          double x = from + (to - from) * moved;
+          return quantum * Math.rint((x + 0.01 * rng.gaussian()) / quantum);
+        },
+        1,
+        0);
+    Trace trace = feed.reduction.finish();
+    assertWhole(trace);
+    List<Movement.Rest> rests = Valve.rests(trace);
+    assertThat(rests).hasSize(2);
+    for (int i = 0; i < 2; i++) {
+      Movement.Rest rest = rests.get(i);
+      assertThat(rest.reading()).isCloseTo(i == 0 ? from : to, within(3 * rest.u()));
+      assertThat(rest.u()).isBetween(0.01 * quantum, 0.12 * quantum);
+      assertThat(rest.grain()).isEqualTo(Movement.Grain.FLICKER);
+    }
   }
 
   /** Sparse rows: the rest lasts through the silence. */

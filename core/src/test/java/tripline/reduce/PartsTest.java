@@ -129,10 +129,10 @@ class PartsTest {
 
   @Test
   void atRestMeansWellInsideARest() {
-    Movement.Rest open = new Movement.Rest(0, 1000, 0, 0, 0, 0, false);
+    Movement.Rest open = new Movement.Rest(0, 1000, 0, 0, 0, 0, Movement.Grain.NOISE);
     Movement.Move move =
         new Movement.Move(1000, 2000, 0, 1, 1, new Movement.Speed(1, 0, 0), Stopping.NONE);
-    Movement.Rest close = new Movement.Rest(2000, 3000, 0, 0, 0, 0, false);
+    Movement.Rest close = new Movement.Rest(2000, 3000, 0, 0, 0, 0, Movement.Grain.NOISE);
     Stillness stillness = new Stillness(List.of(open, move, close), 100);
     assertThat(stillness.at(0)).isEqualTo(Change.Motion.AT_REST);
     assertThat(stillness.at(900)).isEqualTo(Change.Motion.AT_REST);
