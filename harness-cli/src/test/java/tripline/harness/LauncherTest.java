@@ -138,6 +138,30 @@ class LauncherTest {
     assertThat(caches()).hasSize(2);
   }
 
+  /** As runtimes newer than 17 write them (seen of 25): each list numbers its classes by itself. */
+  @Test
+  void classesOfTwoListsAreAskedForOnceWhateverTheirNumbers() throws Exception {
+    Files.createDirectories(home.resolve("recordings/right-fine"));
+    Files.writeString(home.resolve("recordings/right-fine/hand.csv"), "time");
+    Path java =
+        javaHome(
+            "java25",
+            "25",
+            PRINTS_ARGUMENTS
+                .replace(
+                    "echo some/Class >\"${a#*=}\"",
+                    "case $* in *--json*) n=7 ;; *) n=8 ;; esac;"
+                        + " printf 'some/Class id: %s\\n@lambda-proxy A id\\n' $n >\"${a#*=}\"")
+                .replace(
+                    "-Xshare:dump) dump=yes ;;",
+                    "-Xshare:dump) dump=yes ;;"
+                        + " -XX:SharedClassListFile=*) cp \"${a#*=}\" '"
+                        + temp
+                        + "/asked' ;;"));
+    assertThat(archiveOf(run(java, temp, launcher))).endsWith(".jsa");
+    assertThat(temp.resolve("asked")).hasContent("some/Class\n@lambda-proxy A id\n");
+  }
+
   @Test
   void goesWithoutAnArchiveWhereNoneCanBeMade() throws Exception {
     Path broken =
