@@ -99,10 +99,11 @@ final class PlaceSolver {
     return places;
   }
 
+  /** The vote of a window, or of one less: one that is unlike the others says nothing of them. */
   private static void add(double[] sum, double[] term, double sign) {
     double best = Arrays.stream(term).max().orElse(0);
     for (int c = 0; c < sum.length; c++) {
-      sum[c] += sign * (Math.max(term[c], best - 1e6) - best);
+      sum[c] += sign * Math.log(SHARED * Math.exp(term[c] - best) + 1 - SHARED);
     }
   }
 
