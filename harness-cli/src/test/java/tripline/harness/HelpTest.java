@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -169,18 +168,5 @@ class HelpTest {
     List<String> items = List.of(list.replaceAll("\n {6,}", " ").split("\n"));
     assertThat(items).hasSameSizeAs(CommandRun.commands());
     assertThat(items).allMatch(item -> item.matches(" +[a-z-]+ +[A-Z].*[.?]"));
-  }
-
-  private static final class FullDisk extends Writer {
-    @Override
-    public void write(char[] text, int from, int length) throws IOException {
-      throw new IOException("No space left on device");
-    }
-
-    @Override
-    public void flush() {}
-
-    @Override
-    public void close() {}
   }
 }

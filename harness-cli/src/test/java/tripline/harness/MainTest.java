@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
-import java.io.Writer;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.junit.jupiter.api.Test;
@@ -152,18 +151,5 @@ class MainTest {
         default -> ExitStatus.ACCEPTED;
       };
     }
-  }
-
-  private static final class FullDisk extends Writer {
-    @Override
-    public void write(char[] text, int from, int length) throws IOException {
-      throw new IOException("No space left on device");
-    }
-
-    @Override
-    public void flush() {}
-
-    @Override
-    public void close() {}
   }
 }
