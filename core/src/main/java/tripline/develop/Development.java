@@ -26,7 +26,7 @@ public record Development(
     List<Setting> settings,
     List<Stroke> strokes,
     List<Trip> trips,
-    List<Doubt> doubts) {
+    List<Caveat> doubts) {
 
   public Development {
     recordings = List.copyOf(recordings);
@@ -47,7 +47,4 @@ public record Development(
         .filter(t -> t.channel() == channel && t.setting() == setting && !t.atRest())
         .toList();
   }
-
-  /** Something that could not be done, for one recording or for all (-1). */
-  public record Doubt(Caveat.Kind kind, int recording, String message) {}
 }

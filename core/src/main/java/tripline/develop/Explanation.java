@@ -44,8 +44,6 @@ public final class Explanation {
             Settings.of(survey),
             strokes,
             Trips.of(survey, map, strokes),
-            map.caveats().stream()
-                .map(c -> new Development.Doubt(c.kind(), c.recording(), c.message()))
-                .toList()));
+            map.caveats()));
   }
 }

@@ -6,7 +6,6 @@ import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
 import tripline.assess.Assessment;
-import tripline.develop.Development;
 import tripline.travel.Caveat;
 
 /**
@@ -20,9 +19,9 @@ final class RecordingApart implements Look {
 
   @Override
   public void look(Assessment assessment, FindingSink sink) {
-    List<Development.Doubt> doubts = assessment.development().doubts();
+    List<Caveat> doubts = assessment.development().doubts();
     Set<Integer> exchanged = new HashSet<>();
-    for (Development.Doubt doubt : doubts) {
+    for (Caveat doubt : doubts) {
       if (doubt.kind() != Caveat.Kind.ENDS_EXCHANGED) {
         sink.onFinding(finding(doubt, doubt.message()));
       } else if (exchanged.add(doubt.recording())) {
@@ -31,7 +30,7 @@ final class RecordingApart implements Look {
     }
   }
 
-  private static Finding finding(Development.Doubt doubt, String message) {
+  private static Finding finding(Caveat doubt, String message) {
     Draft draft = Draft.of(Code.RECORDING_APART).evidence(KIND, word(doubt.kind()));
     if (doubt.recording() >= 0) {
       draft.recording(doubt.recording());
@@ -40,10 +39,10 @@ final class RecordingApart implements Look {
   }
 
   /** Both ends of a recording have one cause. */
-  private static String allOf(Development.Doubt doubt, List<Development.Doubt> doubts) {
+  private static String allOf(Caveat doubt, List<Caveat> doubts) {
     return doubts.stream()
         .filter(d -> d.kind() == doubt.kind() && d.recording() == doubt.recording())
-        .map(Development.Doubt::message)
+        .map(Caveat::message)
         .collect(Collectors.joining(" "));
   }
 

@@ -3,13 +3,13 @@ package tripline.measure;
 import org.apache.commons.statistics.distribution.NormalDistribution;
 
 /** The standard normal law. */
-final class Gauss {
+public final class Gauss {
   private static final NormalDistribution UNIT = NormalDistribution.of(0, 1);
 
   private Gauss() {}
 
-  /** Probability below z. */
-  static double cdf(double z) {
+  /** Probability below z, 0..1; z in standard deviations. */
+  public static double cdf(double z) {
     return UNIT.cumulativeProbability(z);
   }
 

@@ -2,8 +2,9 @@ package tripline.reduce;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.statistics.distribution.NormalDistribution;
+import java.util.function.IntToDoubleFunction;
 import org.jspecify.annotations.Nullable;
+import tripline.measure.Gauss;
 
 /**
  * Where within a count the rests of a coarse encoder lie. A reading of noise s about x, rounded to
@@ -41,8 +42,6 @@ final class CountDither {
 
   /** A rest that is known little better than its count stays with the count's law. */
   private static final double CLEARLY_LESS = 0.85;
-
-  private static final NormalDistribution UNIT = NormalDistribution.of(0, 1);
 
   private CountDither() {}
 
@@ -133,34 +132,16 @@ final class CountDither {
         log[i] += each * readings * Math.log(share(below, level - rest.mostShown(), i));
       }
     }
-    double best = highest(log);
-    double total = 0;
-    double first = 0;
-    double second = 0;
-    for (int i = 0; i < PLACES; i++) {
-      double weight = Math.exp(log[i] - best);
-      total += weight;
-      first += weight * place(i);
-      second += weight * place(i) * place(i);
-    }
-    return new Posterior(best + Math.log(total / PLACES), first / total, second / total);
+    Posterior mean = average(log, CountDither::place, i -> place(i) * place(i));
+    return new Posterior(mean.logEvidence() - Math.log(PLACES), mean.mean(), mean.square());
   }
 
   /** Averages over the noises, each weighed by the evidence of all rests, this one's included. */
   private static Within within(
       CountTally rest, Posterior[] posteriors, double[] logJoint, double quantum) {
-    double best = highest(logJoint);
-    double total = 0;
-    double mean = 0;
-    double square = 0;
-    for (int s = 0; s < NOISES; s++) {
-      double weight = Math.exp(logJoint[s] - best);
-      total += weight;
-      mean += weight * posteriors[s].mean();
-      square += weight * posteriors[s].square();
-    }
-    mean /= total;
-    double variance = Math.max(0, square / total - mean * mean);
+    Posterior over = average(logJoint, i -> posteriors[i].mean(), i -> posteriors[i].square());
+    double mean = over.mean();
+    double variance = Math.max(0, over.square() - mean * mean);
     double counts = rest.mostShown() - CountTally.MIDDLE + mean;
     double u = Math.hypot(Math.sqrt(variance), EDGE_U);
     return new Within(rest.origin() + counts * quantum, u * quantum);
@@ -198,7 +179,7 @@ final class CountDither {
   private static double[] below(double noise) {
     double[] below = new double[2 * FAR];
     for (int i = 0; i < below.length; i++) {
-      below[i] = UNIT.cumulativeProbability((i - FAR + 0.5) / STEPS / noise);
+      below[i] = Gauss.cdf((i - FAR + 0.5) / STEPS / noise);
     }
     return below;
   }
@@ -207,11 +188,22 @@ final class CountDither {
     return index < 0 ? 0 : index >= below.length ? 1 : below[index];
   }
 
-  private static double highest(double[] values) {
-    double highest = values[0];
-    for (double value : values) {
-      highest = Math.max(highest, value);
+  /** Averages weighed by these logarithms; the evidence is that of all together. */
+  private static Posterior average(
+      double[] log, IntToDoubleFunction mean, IntToDoubleFunction square) {
+    double best = Double.NEGATIVE_INFINITY;
+    for (double each : log) {
+      best = Math.max(best, each);
     }
-    return highest;
+    double total = 0;
+    double first = 0;
+    double second = 0;
+    for (int i = 0; i < log.length; i++) {
+      double weight = Math.exp(log[i] - best);
+      total += weight;
+      first += weight * mean.applyAsDouble(i);
+      second += weight * square.applyAsDouble(i);
+    }
+    return new Posterior(best + Math.log(total), first / total, second / total);
   }
 }

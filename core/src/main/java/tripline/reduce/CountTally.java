@@ -93,6 +93,11 @@ final class CountTally {
     return turns;
   }
 
+  /** Whether all readings so far lay on counts that are kept: else no further one matters. */
+  boolean mayTell() {
+    return whole;
+  }
+
   /** Whether it can be told where it lies: all readings on counts of this size, and no motion. */
   boolean tells(double one) {
     return whole && total > 0 && (quantum == 0 || same(quantum, one)) && (steady() || flickers());

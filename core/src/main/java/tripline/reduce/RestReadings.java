@@ -73,7 +73,7 @@ final class RestReadings {
 
   private void show(long fromNs, long toNs) {
     long run = ring.firstEndingAtOrAfter(fromNs);
-    for (; run < ring.end() && ring.from(run) <= toNs; run++) {
+    for (; tally.mayTell() && run < ring.end() && ring.from(run) <= toNs; run++) {
       tally.add(ring.value(run), inside(run, fromNs, toNs), noise.quantum());
     }
   }

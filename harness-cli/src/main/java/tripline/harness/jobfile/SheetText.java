@@ -95,7 +95,8 @@ record SheetText(String text, String sha256) {
   private static void refuseMistaken(String file, byte[] bytes) {
     String head =
         new String(bytes, 0, Math.min(HEAD_BYTES, bytes.length), StandardCharsets.UTF_8)
-            .replaceFirst("^\uFEFF?\\s*", "");
+            .replace("\uFEFF", "")
+            .stripLeading();
     if (CaptureFormat.isCapture(bytes, bytes.length) || head.startsWith("# " + CsvMetadata.KEY)) {
       throw new InputFailure(file, "is a recording, expected a job sheet: the sheet stands first");
     }

@@ -33,7 +33,6 @@ public record SealCheck(
   /** A file under seal and what became of it. */
   public record Found(SealedFile file, State state) {}
 
-  private static final String ENDING = ".seal";
   private static final long MOST_BYTES = 16L << 20;
 
   /**
@@ -44,10 +43,10 @@ public record SealCheck(
    */
   public static SealCheck of(Path path) {
     Path beside = Sealing.sealOf(path);
-    boolean isSeal = path.toString().endsWith(ENDING) || !Files.exists(beside);
+    boolean isSeal = path.toString().endsWith(Sealing.ENDING) || !Files.exists(beside);
     Path file = isSeal ? path : beside;
     String text = text(file);
-    if (isSeal && !path.toString().endsWith(ENDING) && !text.startsWith(Seal.FIRST)) {
+    if (isSeal && !path.toString().endsWith(Sealing.ENDING) && !text.startsWith(Seal.FIRST)) {
       throw new InputFailure(
           path.toString(),
           "has no %s beside it, expected the seal itself to be named where the file was renamed or"

@@ -18,6 +18,9 @@ import tripline.harness.report.AnswerFile;
 
 /** Puts files, and the inputs that a result among them names, under one seal. */
 public final class Sealing {
+  /** How the name of every seal ends. */
+  static final String ENDING = ".seal";
+
   private record Input(String role, String file, String sha256) {}
 
   /** Objects that name an input, in a result or in a comparison of two. */
@@ -33,7 +36,7 @@ public final class Sealing {
 
   /** Where the seal of a file lies. */
   public static Path sealOf(Path file) {
-    return file.resolveSibling(file.getFileName() + ".seal");
+    return file.resolveSibling(file.getFileName() + ENDING);
   }
 
   /**
