@@ -115,15 +115,16 @@ final class MotionTracker {
 
   /** {@link #onReading} of each; only the last may open a block. */
   void add(QuietRows rows) {
-    int last = rows.end() - 1;
-    double origin = openOrigin;
+    final double[] readings = rows.readings();
+    final int last = rows.end() - 1;
+    final double origin = openOrigin;
     double sum = openSum;
     for (int row = rows.from(); row < last; row++) {
-      sum += rows.reading(row) - origin;
+      sum += readings[row] - origin;
     }
     openSum = sum;
     openCount += last - rows.from();
-    openTo = last > rows.from() ? rows.timeNs(last - 1) : openTo;
+    openTo = last > rows.from() ? rows.times()[last - 1] : openTo;
     onReading(rows.lastNs(), rows.last());
   }
 

@@ -39,11 +39,13 @@ final class NoiseGauge {
 
   /** {@link #onReading} of each. */
   void add(QuietRows rows) {
-    int end = rows.end();
+    final long[] times = rows.times();
+    final double[] readings = rows.readings();
+    final int end = rows.end();
     int row = rows.from();
     while (row < end) {
       if (phase < 3) {
-        take(rows.timeNs(row), rows.reading(row));
+        take(times[row], readings[row]);
         phase++;
         row++;
       } else {

@@ -78,14 +78,14 @@ final class QuietRows {
     return end - from;
   }
 
-  /** Time of a row, ns. */
-  long timeNs(int row) {
-    return batch.timeNs[row];
+  /** Times of the batch's rows, ns; of these, those from {@link #from} to {@link #end}. */
+  long[] times() {
+    return batch.timeNs;
   }
 
-  /** Reading of a row. */
-  double reading(int row) {
-    return batch.reading[row];
+  /** Their readings. */
+  double[] readings() {
+    return batch.reading;
   }
 
   /** Time of the last row, ns. */

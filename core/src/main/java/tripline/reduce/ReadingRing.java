@@ -25,28 +25,33 @@ final class ReadingRing {
     pushed++;
   }
 
-  /** Takes readings, of which some may equal the one before. */
+  /** Takes readings, of which some may equal the one before. Hot: arrays and sums are local. */
   void add(QuietRows rows) {
+    final long[] times = rows.times();
+    final double[] readings = rows.readings();
+    final long[] from = this.from;
+    final double[] value = this.value;
+    final int[] count = this.count;
+    final int end = rows.end();
     int at = (int) (pushed - 1) & MASK;
     double newest = value[at];
-    long added = 0;
-    for (int row = rows.from(); row < rows.end(); row++) {
-      long timeNs = rows.timeNs(row);
-      double reading = rows.reading(row);
+    int repeats = 0;
+    for (int row = rows.from(); row < end; row++) {
+      double reading = readings[row];
       if (reading == newest) {
-        to[at] = timeNs;
+        to[at] = times[row];
         count[at]++;
+        repeats++;
       } else {
         at = at + 1 & MASK;
-        from[at] = timeNs;
-        to[at] = timeNs;
+        from[at] = times[row];
+        to[at] = times[row];
         value[at] = reading;
         count[at] = 1;
-        added++;
         newest = reading;
       }
     }
-    pushed += added;
+    pushed += rows.rows() - repeats;
   }
 
   /** Takes a reading equal to the one before it. */

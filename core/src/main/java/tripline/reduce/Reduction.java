@@ -119,7 +119,7 @@ public final class Reduction implements SampleSink {
   private void takeQuiet() {
     quiet.addTo(rhythm, lastRowNs);
     positions.takeQuiet(quiet);
-    stampBeforeNs = quiet.rows() > 1 ? quiet.timeNs(quiet.end() - 2) : lastRowNs;
+    stampBeforeNs = quiet.rows() > 1 ? quiet.times()[quiet.end() - 2] : lastRowNs;
     lastRowNs = quiet.lastNs();
     knownAtStamp = batch.known();
     readingAtStamp = true;
