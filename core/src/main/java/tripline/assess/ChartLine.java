@@ -1,7 +1,6 @@
 package tripline.assess;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import tripline.job.ClosedWhere;
 import tripline.job.Contact;
 
@@ -44,11 +43,14 @@ record ChartLine(Contact contact, List<TripTarget> edges) {
     return contact.cam().equals(other.contact.cam()) && contact.closed() != other.contact.closed();
   }
 
-  /** Distance from x to where this line changes with that sense; empty where it never does. */
-  OptionalDouble distance(double x, boolean closedAbove) {
-    return edges.stream()
-        .filter(e -> closedAbove(e.edge()) == closedAbove && e.nominalX().isPresent())
-        .mapToDouble(e -> Math.abs(x - e.nominalX().getAsDouble()))
-        .min();
+  /** Distance from x to where this line changes with that sense; infinite where it never does. */
+  double distance(double x, boolean closedAbove) {
+    double least = Double.POSITIVE_INFINITY;
+    for (TripTarget edge : edges) {
+      if (closedAbove(edge.edge()) == closedAbove && edge.nominalX().isPresent()) {
+        least = Math.min(least, Math.abs(x - edge.nominalX().getAsDouble()));
+      }
+    }
+    return least;
   }
 }

@@ -1,7 +1,6 @@
 package tripline.assess;
 
 import java.util.List;
-import java.util.OptionalDouble;
 
 /**
  * How well the changes of a channel agree with a line of the chart.
@@ -19,8 +18,9 @@ record Fit(int sameSense, int opposed, double distance, double mirrored) {
     double distance = 0;
     double mirrored = 0;
     for (Crossing crossing : crossings) {
-      double direct = distance(crossing, line, crossing.closedAbove());
-      double turned = distance(crossing, line, !crossing.closedAbove());
+      double x = crossing.x().value();
+      double direct = line.distance(x, crossing.closedAbove());
+      double turned = line.distance(x, !crossing.closedAbove());
       boolean sense =
           line.edges().size() == 1
               ? line.closedAbove(line.edges().get(0).edge()) == crossing.closedAbove()
@@ -31,11 +31,6 @@ record Fit(int sameSense, int opposed, double distance, double mirrored) {
     }
     int n = crossings.size();
     return new Fit(same, n - same, distance / n, mirrored / n);
-  }
-
-  private static double distance(Crossing crossing, ChartLine line, boolean closedAbove) {
-    OptionalDouble turns = line.distance(crossing.x().value(), closedAbove);
-    return turns.orElse(Double.POSITIVE_INFINITY);
   }
 
   /** Every change has the line's sense. */

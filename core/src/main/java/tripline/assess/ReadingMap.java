@@ -58,7 +58,7 @@ public final class ReadingMap {
     double[] offsets =
         development.trips().stream()
             .filter(t -> t.recording() == recording && !t.atRest())
-            .filter(t -> t.direction().filter(d -> d == direction).isPresent())
+            .filter(t -> t.direction().orElse(null) == direction)
             .filter(t -> t.x().isPresent() && t.reading().isPresent())
             .mapToDouble(
                 t -> t.x().orElseThrow().value() - scale * t.reading().orElseThrow().value())

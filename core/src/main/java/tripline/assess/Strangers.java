@@ -58,7 +58,6 @@ final class Strangers {
 
   private void disturbances(ContactSeen contact, int recording, List<Away> all) {
     Trace trace = development.recordings().get(recording).trace();
-    ReadingMap map = ReadingMap.of(development, recording);
     for (Disturbance disturbance : trace.disturbances()) {
       double timeS = (disturbance.fromNs() - trace.firstNs()) * 1e-9;
       if (disturbance.channel() != contact.observed().channel()
@@ -67,9 +66,10 @@ final class Strangers {
       }
       Optional<Stroke> stroke = strokeAt(recording, timeS);
       OptionalDouble x =
-          map.x(
-              disturbance.place().reading(),
-              stroke.map(Stroke::direction).orElse(Direction.OPENING));
+          ReadingMap.of(development, recording)
+              .x(
+                  disturbance.place().reading(),
+                  stroke.map(Stroke::direction).orElse(Direction.OPENING));
       if (isAway(contact, recording, timeS, x)) {
         double lengthS = (disturbance.toNs() - disturbance.fromNs()) * 1e-9;
         int number = stroke.map(Stroke::number).orElse(-1);

@@ -35,12 +35,16 @@ record Wiring(List<ChartLine> lines, List<Integer> channels, List<Exchange> exch
     lines.forEach(line -> channels.add(names.indexOf(line.contact().channel())));
     List<List<Crossing>> seen = observed.stream().map(o -> o.crossings().toList()).toList();
     List<Exchange> exchanges = new ArrayList<>();
-    boolean[] taken = new boolean[lines.size()];
+    // Whoever behaves as his own line is exchanged with nobody: few are left to compare in pairs.
+    boolean[] settled = new boolean[lines.size()];
+    for (int i = 0; i < settled.length; i++) {
+      settled[i] = seen.get(i).isEmpty() || fits(seen.get(i), lines.get(i));
+    }
     for (int a = 0; a < lines.size(); a++) {
-      for (int b = a + 1; b < lines.size() && !taken[a]; b++) {
-        if (!taken[b] && exchanged(lines.get(a), seen.get(a), lines.get(b), seen.get(b))) {
-          taken[a] = true;
-          taken[b] = true;
+      for (int b = a + 1; b < lines.size() && !settled[a]; b++) {
+        if (!settled[b] && exchanged(lines.get(a), seen.get(a), lines.get(b), seen.get(b))) {
+          settled[a] = true;
+          settled[b] = true;
           exchanges.add(new Exchange(a, b));
           int first = channels.get(a);
           channels.set(a, channels.get(b));
@@ -51,13 +55,10 @@ record Wiring(List<ChartLine> lines, List<Integer> channels, List<Exchange> exch
     return new Wiring(lines, List.copyOf(channels), List.copyOf(exchanges));
   }
 
+  /** Whether two channels, neither of which behaves as its own line, behave as each other's. */
   private static boolean exchanged(
       ChartLine lineA, List<Crossing> seenA, ChartLine lineB, List<Crossing> seenB) {
-    if (lineA.sameAs(lineB) || seenA.isEmpty() || seenB.isEmpty()) {
-      return false;
-    }
-    boolean crossed = fits(seenA, lineB) && fits(seenB, lineA);
-    if (!crossed || fits(seenA, lineA) || fits(seenB, lineB)) {
+    if (lineA.sameAs(lineB) || !fits(seenA, lineB) || !fits(seenB, lineA)) {
       return false;
     }
     boolean senseTells = !Fit.of(seenA, lineA).agrees() && !Fit.of(seenB, lineB).agrees();

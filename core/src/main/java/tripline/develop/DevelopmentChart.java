@@ -3,6 +3,7 @@ package tripline.develop;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.DoubleFunction;
@@ -65,9 +66,14 @@ public final class DevelopmentChart {
 
   private static Stretch.State state(List<SeenRun> runs, double x) {
     Set<ContactState> seen = EnumSet.noneOf(ContactState.class);
-    runs.forEach(run -> run.at(x).ifPresent(seen::add));
-    if (seen.size() > 1) {
-      return Stretch.State.VARIES;
+    for (SeenRun run : runs) {
+      Optional<ContactState> state = run.at(x);
+      if (state.isPresent()) {
+        seen.add(state.orElseThrow());
+      }
+      if (seen.size() > 1) {
+        return Stretch.State.VARIES;
+      }
     }
     if (seen.isEmpty()) {
       return Stretch.State.UNKNOWN;

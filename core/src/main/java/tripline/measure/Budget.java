@@ -20,6 +20,9 @@ final class Budget {
   private Budget() {}
 
   static List<Part> canonical(List<Part> parts) {
+    if (isCanonical(parts)) {
+      return List.copyOf(parts);
+    }
     Map<String, Part> common = new TreeMap<>();
     Map<String, Double> normalVariances = new TreeMap<>();
     Map<String, List<Part>> rectangles = new TreeMap<>();
@@ -46,6 +49,20 @@ final class Budget {
     result.removeIf(part -> part.u() == 0);
     result.sort(Budget::inOrder);
     return List.copyOf(result);
+  }
+
+  /**
+   * Of one part a name, in order: what arithmetic with exact numbers leaves of a canonical list.
+   */
+  private static boolean isCanonical(List<Part> parts) {
+    String before = null;
+    for (Part part : parts) {
+      if (part.u() == 0 || (before != null && before.compareTo(part.name()) >= 0)) {
+        return false;
+      }
+      before = part.name();
+    }
+    return true;
   }
 
   /** By name, then by law, the larger first. */

@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import tripline.measure.Estimate;
+import tripline.measure.Part;
 import tripline.result.Result.Measured;
 import tripline.result.Result.PartResult;
 
@@ -31,9 +32,11 @@ final class Figures {
 
   private static String shape(Estimate figure, String name) {
     TreeSet<String> shapes = new TreeSet<>();
-    figure.parts().stream()
-        .filter(p -> p.name().equals(name))
-        .forEach(p -> shapes.add(p.shape().name().toLowerCase(Locale.ROOT)));
+    for (Part part : figure.parts()) {
+      if (part.name().equals(name)) {
+        shapes.add(part.shape().name().toLowerCase(Locale.ROOT));
+      }
+    }
     return String.join("+", shapes);
   }
 
