@@ -5,6 +5,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import tripline.capture.CaptureBegin;
 import tripline.capture.CaptureDecoder;
 import tripline.capture.CaptureFormat;
@@ -47,7 +48,7 @@ final class CaptureReading implements Reading {
   }
 
   @Override
-  public RecordingFile finish(Optional<String> sha256) {
+  public RecordingFile finish(Optional<Supplier<String>> sha256) {
     decoder.finish();
     capture.finish(decoder.counters().lastMicros());
     refuseUnusable();
@@ -60,16 +61,12 @@ final class CaptureReading implements Reading {
     Optional<Drive> stated = begin.flatMap(CaptureBegin::drive).or(() -> job.layout().drive());
     Drives drive =
         Drives.of(stated, "record --drive, or drive in the sheet", reduced, job.sheet(), notices);
+    String digest = sha256.orElseThrow().get();
     List<RecordingTrace> traces = new ArrayList<>();
     for (int i = 0; i < reduced.size(); i++) {
       traces.add(
           new RecordingTrace(
-              file,
-              sha256.orElseThrow(),
-              drive.drive(),
-              drive.told(),
-              stretches.zero(i, rank),
-              reduced.get(i)));
+              file, digest, drive.drive(), drive.told(), stretches.zero(i, rank), reduced.get(i)));
     }
     return new RecordingFile(
         traces,

@@ -5,6 +5,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import tripline.csv.CsvFault;
 import tripline.csv.CsvMetadata;
 import tripline.csv.CsvReader;
@@ -53,7 +54,7 @@ final class CsvReading implements Reading {
   }
 
   @Override
-  public RecordingFile finish(Optional<String> sha256) {
+  public RecordingFile finish(Optional<Supplier<String>> sha256) {
     if (events.tooManyLine() > 0) {
       throw new InputFailure(
           file,
@@ -73,7 +74,7 @@ final class CsvReading implements Reading {
     throw new InputFailure(file, fault.line(), fault.column(), fault.message());
   }
 
-  private RecordingFile of(String sha256) {
+  private RecordingFile of(Supplier<String> sha256) {
     List<String> notices = new ArrayList<>(events.notices());
     CsvMetadata metadata = events.header().metadata();
     List<Trace> reduced = events.reductions().stream().map(Reduction::finish).toList();
@@ -81,13 +82,14 @@ final class CsvReading implements Reading {
     Drives drive = Drives.of(stated, "# drive: hand", reduced, job.sheet(), notices);
     PositionZero zero =
         metadata.zero().orElse(rank == Rank.FIRST ? PositionZero.LOST : PositionZero.KEPT);
+    String digest = sha256.get();
     List<RecordingTrace> traces = new ArrayList<>();
     for (Trace trace : reduced) {
       RecordingTrace.Zero kept =
           traces.isEmpty() && zero == PositionZero.LOST
               ? RecordingTrace.Zero.LOST
               : RecordingTrace.Zero.KEPT;
-      traces.add(new RecordingTrace(file, sha256, drive.drive(), drive.told(), kept, trace));
+      traces.add(new RecordingTrace(file, digest, drive.drive(), drive.told(), kept, trace));
     }
     return new RecordingFile(
         traces, metadata.started(), LoggerNames.of(metadata), notices, Optional.empty());

@@ -7,9 +7,12 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.BlockingQueue;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Reads a file once, for a reader and for its SHA-256.
@@ -38,6 +41,9 @@ final class DigestedFile {
   private final MessageDigest digest = sha256();
   private final Thread digester = new Thread(this::digest, "digest");
 
+  /** Written by the digester, read when it has ended. */
+  private @Nullable String hex;
+
   private DigestedFile() {
     digester.setDaemon(true);
   }
@@ -45,17 +51,20 @@ final class DigestedFile {
   /**
    * Reads a file to its end, or until no more is wanted.
    *
-   * @return the digest, lower-case hex; empty where the file was not read to its end
+   * @return the digest, lower-case hex, for which its supplier waits; empty where the file was not
+   *     read to its end
    * @throws IOException if the file cannot be read
    */
-  static Optional<String> read(Path path, InputBytes.Sink sink) throws IOException {
+  static Optional<Supplier<String>> read(Path path, InputBytes.Sink sink) throws IOException {
     try (InputStream in = Files.newInputStream(path)) {
       byte[] first = new byte[BUFFER];
       int length = in.readNBytes(first, 0, BUFFER);
       if (length < BUFFER) {
-        return length == 0 || sink.onBytes(first, length)
-            ? Optional.of(hex(sha256(), first, length))
-            : Optional.empty();
+        if (length > 0 && !sink.onBytes(first, length)) {
+          return Optional.empty();
+        }
+        String hex = hex(sha256(), first, length);
+        return Optional.of(() -> hex);
       }
       return new DigestedFile().read(in, first, sink);
     } catch (InterruptedException e) {
@@ -64,7 +73,7 @@ final class DigestedFile {
     }
   }
 
-  private Optional<String> read(InputStream in, byte[] first, InputBytes.Sink sink)
+  private Optional<Supplier<String>> read(InputStream in, byte[] first, InputBytes.Sink sink)
       throws IOException, InterruptedException {
     for (int i = 1; i < BUFFERS; i++) {
       free.add(new Piece(new byte[BUFFER], 0));
@@ -82,9 +91,19 @@ final class DigestedFile {
       } while (wanted && piece.length > 0);
     } finally {
       full.put(new Piece(new byte[0], 0));
-      digester.join();
     }
-    return wanted ? Optional.of(HexFormat.of().formatHex(digest.digest())) : Optional.empty();
+    return wanted ? Optional.of(this::taken) : Optional.empty();
+  }
+
+  /** Waits: where files are small the digest is not done when the reader is. */
+  private String taken() {
+    try {
+      digester.join();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("the digest was interrupted", e);
+    }
+    return Objects.requireNonNull(hex, "the digest has failed");
   }
 
   private void digest() {
@@ -93,6 +112,7 @@ final class DigestedFile {
         digest.update(piece.bytes, 0, piece.length);
         free.put(piece);
       }
+      hex = HexFormat.of().formatHex(digest.digest());
     } catch (InterruptedException e) {
       throw new IllegalStateException("nobody may interrupt the digest", e);
     }

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Supplier;
 import tripline.harness.failure.InputFailure;
 import tripline.harness.recording.RecordingFile.Digest;
 
@@ -67,11 +68,11 @@ public final class InputBytes {
   /**
    * Reads a file to its end, or until no more is wanted.
    *
-   * @return its SHA-256, lower-case hex, or an empty text where that is not wanted; empty where it
-   *     was not read to its end
+   * @return its SHA-256, lower-case hex, for which the supplier may wait, or an empty text where
+   *     that is not wanted; empty where it was not read to its end
    * @throws InputFailure if it cannot be read, or is compressed
    */
-  static Optional<String> read(Path path, Digest digest, Sink sink) {
+  static Optional<Supplier<String>> read(Path path, Digest digest, Sink sink) {
     String file = path.toString();
     if (Files.isDirectory(path)) {
       throw new InputFailure(file, "is a folder, expected a recording");
@@ -88,7 +89,7 @@ public final class InputBytes {
     }
   }
 
-  private static Optional<String> plain(Path path, Sink sink) throws IOException {
+  private static Optional<Supplier<String>> plain(Path path, Sink sink) throws IOException {
     byte[] bytes = new byte[BUFFER];
     try (InputStream in = Files.newInputStream(path)) {
       int length = in.readNBytes(bytes, 0, BUFFER);
@@ -98,7 +99,7 @@ public final class InputBytes {
         }
         length = in.readNBytes(bytes, 0, BUFFER);
       }
-      return Optional.of("");
+      return Optional.of(() -> "");
     }
   }
 }

@@ -1,6 +1,7 @@
 package tripline.harness.recording;
 
 import java.util.Optional;
+import java.util.function.Supplier;
 import tripline.harness.failure.InputFailure;
 
 /** A recording file on its way through the reader of its format. */
@@ -11,9 +12,9 @@ interface Reading {
   /**
    * The file was read to its end, or as far as it was wanted.
    *
-   * @param sha256 digest of the file; an empty text where none was taken; empty where it was not
-   *     read to its end
+   * @param sha256 digest of the file, asked for when all else is done; an empty text where none was
+   *     taken; empty where it was not read to its end
    * @throws InputFailure if it cannot be used
    */
-  RecordingFile finish(Optional<String> sha256);
+  RecordingFile finish(Optional<Supplier<String>> sha256);
 }

@@ -57,8 +57,7 @@ public record RecordingFile(
    */
   static RecordingFile read(Path path, JobFile job, Rank rank, Digest digest) {
     Chosen chosen = new Chosen(path.toString(), job, rank);
-    Optional<String> sha256 = InputBytes.read(path, digest, chosen);
-    return chosen.reading().finish(sha256);
+    return chosen.reading().finish(InputBytes.read(path, digest, chosen));
   }
 
   /** The reader that the first bytes ask for. */

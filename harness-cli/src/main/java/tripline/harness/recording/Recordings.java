@@ -62,7 +62,7 @@ public final class Recordings {
   public static RecordingFile ofBytes(String name, byte[] bytes, String sha256, JobFile job) {
     CsvReading reading = new CsvReading(name, job, Rank.FIRST);
     return reading.onBytes(bytes, bytes.length)
-        ? reading.finish(Optional.of(sha256))
+        ? reading.finish(Optional.of(() -> sha256))
         : reading.finish(Optional.empty());
   }
 

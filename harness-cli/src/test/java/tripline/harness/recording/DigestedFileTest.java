@@ -10,6 +10,7 @@ import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.HexFormat;
 import java.util.Random;
+import java.util.function.Supplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,11 +28,12 @@ class DigestedFileTest {
     ByteArrayOutputStream got = new ByteArrayOutputStream();
     assertThat(
             DigestedFile.read(
-                file,
-                (b, n) -> {
-                  got.write(b, 0, n);
-                  return true;
-                }))
+                    file,
+                    (b, n) -> {
+                      got.write(b, 0, n);
+                      return true;
+                    })
+                .map(Supplier::get))
         .contains(HexFormat.of().formatHex(MessageDigest.getInstance("SHA-256").digest(bytes)));
     assertThat(got.toByteArray()).isEqualTo(bytes);
   }

@@ -105,7 +105,7 @@ class LiveCaptureTest {
     CaptureReading reading = new CaptureReading(NAME, job, RecordingFile.Rank.FIRST);
     try {
       reading.onBytes(bytes, length);
-      List<RecordingTrace> traces = reading.finish(Optional.of("")).traces();
+      List<RecordingTrace> traces = reading.finish(Optional.of(() -> "")).traces();
       return Optional.of(StrokeAnalysis.of(job.sheet(), traces, Optional.empty()));
     } catch (InputFailure e) {
       return Optional.empty();
