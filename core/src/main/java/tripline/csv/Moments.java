@@ -54,7 +54,7 @@ final class Moments {
     readKnown = known;
     readPosition = !Double.isNaN(readings[count - 1]);
     rows += count;
-    sink.onRows(timesNs, readings, count, known, closed);
+    sink.onRows(timesNs, readings, 0, count, known, closed);
   }
 
   /** A mark of the row that was last handed on. */

@@ -11,7 +11,7 @@ import tripline.sample.SampleSink;
 /**
  * Makes samples of the messages of a logger: unwraps its clock, applies scale and polarity, puts
  * contacts where the job asks for them, merges edges and marks into the rows by time, and reports
- * what is missing. One call a row: longer than other classes for that loop's sake.
+ * what is missing.
  *
  * <p>Input delays are not applied, since rows carry all channels under one stamp (SPEC H7): see
  * {@link #channels}.
@@ -25,6 +25,7 @@ public final class LinkSamples implements BodySink {
   private final ChannelMap channels;
   private final LinkClock clock = new LinkClock();
   private final Waiting waiting = new Waiting();
+  private final BlockRows block = new BlockRows();
   private @Nullable SampleSink sink;
   private @Nullable Identity identity;
   private @Nullable Status status;
@@ -225,7 +226,7 @@ public final class LinkSamples implements BodySink {
     SampleSink into = sinkFor(firstNs);
     follow(into, Le.u32(body, SamplesLayout.NUMBER), firstNs);
     nextNumber = (nextNumber + count) & WRAP;
-    sendRows(into, body, count, firstNs);
+    sendRows(into, body, firstNs);
     rows += count;
   }
 
@@ -262,44 +263,18 @@ public final class LinkSamples implements BodySink {
     nextNumber = number;
   }
 
-  private void sendRows(SampleSink into, byte[] body, int count, long firstNs) {
-    int form = Le.u8(body, Layout.FORM);
-    int stepWidth = SamplesLayout.stepWidth(form);
-    int levelsWidth = SamplesLayout.levelsWidth(form);
-    int gapWidth = SamplesLayout.gapWidth(form);
-    long periodNs = Le.u32(body, SamplesLayout.PERIOD);
-    long header = Le.i64(body, SamplesLayout.LEVELS);
+  private void sendRows(SampleSink into, byte[] body, long firstNs) {
+    block.read(body, firstNs, channels.position());
     long known = channels.place(Le.i64(body, SamplesLayout.KNOWN));
-    int position = Le.i32(body, SamplesLayout.POSITION);
-    ChannelDescription scale = channels.position();
-    double numerator = scale == null ? Double.NaN : scale.numerator();
-    double denominator = scale == null ? 1 : scale.denominator();
-    long levels = header;
-    long closed = channels.closed(levels) & known;
-    long timeNs = firstNs;
-    int at = SamplesLayout.ROWS;
-    for (int i = 0; i < count; i++) {
-      int step = SampleRows.step(body, at, stepWidth);
-      double reading = Double.NaN;
-      if (SampleRows.isReading(step, stepWidth)) {
-        position += step;
-        reading = position * numerator / denominator;
-      }
-      at += stepWidth;
-      long rowLevels = SampleRows.levels(body, at, levelsWidth, header);
-      if (rowLevels != levels) {
-        levels = rowLevels;
-        closed = channels.closed(levels) & known;
-      }
-      at += levelsWidth;
-      timeNs += SampleRows.gap(body, at, gapWidth) * 1000;
-      at += gapWidth;
-      while (!waiting.empty() && waiting.firstNs() <= timeNs) {
+    int row = 0;
+    while (row < block.size()) {
+      while (!waiting.empty() && waiting.firstNs() <= block.timeNs(row)) {
         sendFirst();
       }
-      into.onRow(timeNs, reading, known, closed);
-      lastNs = timeNs;
-      timeNs += periodNs;
+      int end = block.endOfLike(row, waiting.empty() ? Long.MAX_VALUE : waiting.firstNs());
+      block.send(into, row, end, known, channels.closed(block.levels(row)) & known);
+      lastNs = block.timeNs(end - 1);
+      row = end;
     }
   }
 

@@ -76,14 +76,14 @@ public final class Reduction implements SampleSink {
   }
 
   @Override
-  public void onRows(long[] timesNs, double[] readings, int rows, long known, long closed) {
-    int taken = 0;
-    while (taken < rows) {
+  public void onRows(long[] timesNs, double[] readings, int from, int to, long known, long closed) {
+    int next = from;
+    while (next < to) {
       if (!batch.takes(known, closed)) {
         takeBatch();
         batch.begin(known, closed);
       }
-      taken += batch.add(timesNs, readings, taken, rows);
+      next += batch.add(timesNs, readings, next, to);
     }
   }
 

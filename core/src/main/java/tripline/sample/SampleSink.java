@@ -26,13 +26,15 @@ public interface SampleSink {
    *
    * @param timesNs times of the rows, ns, rising
    * @param readings their positions
-   * @param rows how many, from the first element on; the arrays are the reader's and change after
+   * @param from index of the first of them in both arrays, which are the reader's and change after
    *     the call
+   * @param to one past the index of the last
    * @param known as of one row
    * @param closed as of one row
    */
-  default void onRows(long[] timesNs, double[] readings, int rows, long known, long closed) {
-    for (int i = 0; i < rows; i++) {
+  default void onRows(
+      long[] timesNs, double[] readings, int from, int to, long known, long closed) {
+    for (int i = from; i < to; i++) {
       onRow(timesNs[i], readings[i], known, closed);
     }
   }

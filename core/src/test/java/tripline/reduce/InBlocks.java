@@ -42,7 +42,7 @@ final class InBlocks implements SampleSink {
 
   void flush() {
     if (rows > 0) {
-      to.onRows(timesNs, readings, rows, known, closed);
+      to.onRows(timesNs, readings, 0, rows, known, closed);
     }
     rows = 0;
     wanted = 1 + (int) (rng.uniform() * (timesNs.length - 1));

@@ -5,6 +5,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import tripline.capture.CaptureFormat;
 import tripline.harness.failure.InputFailure;
@@ -57,7 +58,8 @@ public record RecordingFile(
    */
   static RecordingFile read(Path path, JobFile job, Rank rank, Digest digest) {
     Chosen chosen = new Chosen(path.toString(), job, rank);
-    return chosen.reading().finish(InputBytes.read(path, digest, chosen));
+    Optional<Supplier<String>> sha256 = InputBytes.read(path, digest, chosen);
+    return chosen.reading().finish(sha256);
   }
 
   /** The reader that the first bytes ask for. */

@@ -88,7 +88,7 @@ public class SamplesToTrace {
         blockNs[k] = tape.timeNs[i + k] + shiftNs;
       }
       System.arraycopy(tape.reading, i, blockReading, 0, rows);
-      reduction.onRows(blockNs, blockReading, rows, tape.known, 0x5555);
+      reduction.onRows(blockNs, blockReading, 0, rows, tape.known, 0x5555);
     }
     shiftNs += MOVING * (SECOND_NS / 1000);
     return reduction;
