@@ -1,8 +1,8 @@
 package tripline.harness.command;
 
 import java.io.PrintWriter;
-import tripline.harness.report.Columns;
 import tripline.harness.report.SafeText;
+import tripline.harness.report.Wrapped;
 
 /**
  * What a user should know though nothing is wrong, on standard error: for a screen of 80 columns,
@@ -17,17 +17,6 @@ final class Notices {
 
   /** Says one; it begins with the name of the file it is about. */
   static void say(String notice, PrintWriter errors) {
-    StringBuilder line = new StringBuilder();
-    for (String word : SafeText.line(notice).split(" ", -1)) {
-      if (line.length() > MORE.length()
-          && Columns.width(line.toString()) + 1 + Columns.width(word) > WIDTH) {
-        errors.println(line);
-        line.setLength(0);
-        line.append(MORE).append(word);
-      } else {
-        line.append(line.length() == 0 ? "" : " ").append(word);
-      }
-    }
-    errors.println(line);
+    Wrapped.lines(SafeText.line(notice), WIDTH, MORE).forEach(errors::println);
   }
 }

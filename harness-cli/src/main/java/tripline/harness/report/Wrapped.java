@@ -8,31 +8,28 @@ public final class Wrapped {
   private Wrapped() {}
 
   /**
-   * Lines of at most so many characters; a longer word stays whole.
+   * Lines of at most so many columns; a longer word stays whole, so that it can be copied.
    *
-   * @param text its leading spaces are kept
-   * @param width columns
+   * @param text its leading spaces, and those between words, are kept
+   * @param columns of the screen, as {@link Columns#width} counts them
    * @param indent what every line but the first begins with
    */
-  public static List<String> lines(String text, int width, String indent) {
+  public static List<String> lines(String text, int columns, String indent) {
     List<String> lines = new ArrayList<>();
-    String rest = text;
-    while (rest.length() > width) {
-      int margin = rest.length() - rest.stripLeading().length();
-      int at = rest.lastIndexOf(' ', width);
-      while (at > margin && rest.startsWith(" %", at)) {
-        at = rest.lastIndexOf(' ', at - 1);
+    int margin = text.length() - text.stripLeading().length();
+    StringBuilder line = new StringBuilder(text.substring(0, margin));
+    boolean begun = false;
+    for (String word : text.substring(margin).split(" (?!%)", -1)) {
+      if (begun && Columns.width(line.toString()) + 1 + Columns.width(word) > columns) {
+        lines.add(line.toString().stripTrailing());
+        line.setLength(0);
+        line.append(indent);
+        begun = false;
       }
-      if (at <= margin) {
-        at = rest.indexOf(' ', width);
-      }
-      if (at < 0) {
-        break;
-      }
-      lines.add(rest.substring(0, at).stripTrailing());
-      rest = indent + rest.substring(at + 1).stripLeading();
+      line.append(begun ? " " : "").append(word);
+      begun = begun || !word.isEmpty();
     }
-    lines.add(rest.stripTrailing());
+    lines.add(line.toString().stripTrailing());
     return lines;
   }
 }
