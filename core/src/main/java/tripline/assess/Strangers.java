@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 import tripline.develop.Development;
 import tripline.develop.Stroke;
 import tripline.develop.Trip;
@@ -58,6 +59,7 @@ final class Strangers {
 
   private void disturbances(ContactSeen contact, int recording, List<Away> all) {
     Trace trace = development.recordings().get(recording).trace();
+    @Nullable ReadingMap map = null;
     for (Disturbance disturbance : trace.disturbances()) {
       double timeS = (disturbance.fromNs() - trace.firstNs()) * 1e-9;
       if (disturbance.channel() != contact.observed().channel()
@@ -65,11 +67,11 @@ final class Strangers {
         continue;
       }
       Optional<Stroke> stroke = strokeAt(recording, timeS);
+      map = map == null ? ReadingMap.of(development, recording) : map;
       OptionalDouble x =
-          ReadingMap.of(development, recording)
-              .x(
-                  disturbance.place().reading(),
-                  stroke.map(Stroke::direction).orElse(Direction.OPENING));
+          map.x(
+              disturbance.place().reading(),
+              stroke.map(Stroke::direction).orElse(Direction.OPENING));
       if (isAway(contact, recording, timeS, x)) {
         double lengthS = (disturbance.toNs() - disturbance.fromNs()) * 1e-9;
         int number = stroke.map(Stroke::number).orElse(-1);
