@@ -57,6 +57,23 @@ class RecordOverPtyTest {
     assertThat(logger.heard).last().isEqualTo("stop");
   }
 
+  /** As whoever stops a process and its group does, or a terminal that is closed and its shell. */
+  @Test
+  void twoSignalsAtOnceAreOneRequest() throws Exception {
+    Path link = folder.resolve("port");
+    Path out = folder.resolve("out.bin");
+    SimLogger logger = new SimLogger(1000);
+    try (PtyLogger device = new PtyLogger(logger, Pace.REAL, link);
+        RecordProcess record = RecordProcess.start(folder, link, out, HEEDED)) {
+      PtyProofs.until(() -> device.sentBy(System.nanoTime()) > 300 || !record.isAlive());
+      record.send("TERM", "HUP");
+      assertThat(record.status()).as(record.errors()).isZero();
+      assertThat(record.answers()).contains(" samples, 0 lost, 0 marks, line never lost");
+    }
+    assertThat(Replay.of(Files.readAllBytes(out), 1000).decoder.ended()).isTrue();
+    assertThat(logger.heard).last().isEqualTo("stop");
+  }
+
   @Test
   void aClosedTerminalEndsItAfterAReconnectToo() throws Exception {
     Path link = folder.resolve("port");

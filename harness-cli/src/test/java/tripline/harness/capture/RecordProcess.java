@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** {@code tripline record} as a process of its own. */
 final class RecordProcess implements AutoCloseable {
@@ -91,9 +93,13 @@ final class RecordProcess implements AutoCloseable {
     return status();
   }
 
-  /** Sends a signal. */
-  void send(String name) throws IOException, InterruptedException {
-    new ProcessBuilder("kill", "-" + name, Long.toString(process.pid())).start().waitFor();
+  /** Sends signals, one right after the other. */
+  void send(String... names) throws IOException, InterruptedException {
+    String kills =
+        Stream.of(names)
+            .map(name -> "kill -" + name + " " + process.pid())
+            .collect(Collectors.joining("; "));
+    new ProcessBuilder("sh", "-c", kills).start().waitFor();
   }
 
   /** Whether it has said so on standard error. */
