@@ -4,8 +4,10 @@ import org.jspecify.annotations.Nullable;
 import tripline.sample.SampleSink;
 
 /**
- * The rows of one block of samples, column by column: what one loop over whole rows would ask of
- * each, how wide its parts are, is asked once. Reused; fixed footprint: 24 bytes a row.
+ * The rows of one block of samples, taken column by column and handed on as stretches of rows
+ * alike. A body that a {@link LinkDecoder} hands on tells gaps if and only if it has no period
+ * ({@link SamplesLayout#rowsFit}), so that its stamps rise where it tells none. Reused; fixed
+ * footprint: 24 bytes a row.
  */
 final class BlockRows {
   private final long[] timesNs = new long[SamplesLayout.MOST_ROWS];

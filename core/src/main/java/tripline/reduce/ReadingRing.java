@@ -25,7 +25,10 @@ final class ReadingRing {
     pushed++;
   }
 
-  /** Takes readings, of which some may equal the one before. Hot: arrays and sums are local. */
+  /**
+   * Takes readings, of which some may equal the one before. Hot: what each reading asks for is
+   * local.
+   */
   void add(QuietRows rows) {
     final long[] times = rows.times();
     final double[] readings = rows.readings();

@@ -128,6 +128,26 @@ class LinkSamplesTest {
             "mark 9000000 NOTE cover off");
   }
 
+  /** What has a row's very stamp comes before it, wherever in its block the row stands. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3})
+  void anEdgeWithTheStampOfARowComesBeforeIt(int row) {
+    describe(53, 1);
+    EdgeBlock edge = new EdgeBlock().begin(0, 1_000L * row, 0);
+    edge.add(0, 0, 0);
+    send(edge, new MarkMessage(1, 1, 0, 1_000L * row, "felt"), block(0, 1_000, 3));
+    List<String> rows =
+        List.of("row 1000000 -2.0 3 3", "row 2000000 -2.5 3 3", "row 3000000 -3.0 3 3");
+    List<String> expected = new ArrayList<>(rows);
+    long ns = 1_000_000L * row;
+    expected.addAll(
+        row - 1,
+        List.of("edge " + ns + " ±1000 1 OPEN", "mark " + ns + " CLOSED_STOP closed-stop"));
+    expected.add(0, "begin FIRST");
+    assertThat(log).isEqualTo(expected);
+    assertThat(samples.lateEvents()).isZero();
+  }
+
   @Test
   void anEdgeThatComesTooLateIsWidenedNotMovedBack() {
     describe(53, 1);

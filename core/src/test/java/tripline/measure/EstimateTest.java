@@ -34,6 +34,16 @@ class EstimateTest {
   }
 
   @Test
+  void partsOfZeroVanish() {
+    Part none = Part.common("none", 0, Shape.NORMAL);
+    assertThat(Estimate.of(1, none)).isEqualTo(Estimate.exact(1));
+    assertThat(Estimate.of(1, Part.own("a", 2, Shape.NORMAL), none))
+        .isEqualTo(Estimate.of(1, Part.own("a", 2, Shape.NORMAL)));
+    assertThat(Estimate.of(1, Part.own("a", 2, Shape.NORMAL)).times(0))
+        .isEqualTo(Estimate.exact(0));
+  }
+
+  @Test
   void partsAddInQuadrature() {
     assertThat(change(10, 0.003, 0.004, 0.0012, 0.084).u()).isCloseTo(0.085, within(1e-15));
     assertThat(Estimate.exact(3).u()).isZero();

@@ -5,13 +5,14 @@ import tripline.sample.Mark;
 import tripline.sample.SampleSink;
 import tripline.truth.Rng;
 
-/** Hands rows on as blocks of any length, as a reader of files may. */
+/** Hands rows on as blocks of any length, from anywhere in the arrays, as a reader may. */
 final class InBlocks implements SampleSink {
   private final SampleSink to;
   private final Rng rng;
   private final long[] timesNs = new long[600];
   private final double[] readings = new double[600];
-  private int rows;
+  private int from;
+  private int end;
   private int wanted = 1;
   private long known;
   private long closed;
@@ -25,7 +26,7 @@ final class InBlocks implements SampleSink {
   @Override
   public void onRow(long timeNs, double reading, long rowKnown, long rowClosed) {
     boolean later = timeNs > lastNs;
-    if (!later || rowKnown != known || rowClosed != closed || rows == wanted) {
+    if (!later || rowKnown != known || rowClosed != closed || end - from == wanted) {
       flush();
     }
     lastNs = timeNs;
@@ -35,17 +36,18 @@ final class InBlocks implements SampleSink {
     }
     known = rowKnown;
     closed = rowClosed;
-    timesNs[rows] = timeNs;
-    readings[rows] = reading;
-    rows++;
+    timesNs[end] = timeNs;
+    readings[end] = reading;
+    end++;
   }
 
   void flush() {
-    if (rows > 0) {
-      to.onRows(timesNs, readings, 0, rows, known, closed);
+    if (end > from) {
+      to.onRows(timesNs, readings, from, end, known, closed);
     }
-    rows = 0;
     wanted = 1 + (int) (rng.uniform() * (timesNs.length - 1));
+    from = (int) (rng.uniform() * (timesNs.length - wanted + 1));
+    end = from;
   }
 
   @Override

@@ -2,9 +2,13 @@ package tripline.harness.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Running text broken at spaces, never between a figure and its per cent sign. */
 public final class Wrapped {
+  /** No space before a per cent sign: a figure keeps its own. */
+  private static final Pattern SPACE = Pattern.compile(" (?!%)");
+
   private Wrapped() {}
 
   /**
@@ -19,7 +23,7 @@ public final class Wrapped {
     int margin = text.length() - text.stripLeading().length();
     StringBuilder line = new StringBuilder(text.substring(0, margin));
     boolean begun = false;
-    for (String word : text.substring(margin).split(" (?!%)", -1)) {
+    for (String word : SPACE.split(text.substring(margin), -1)) {
       if (begun && Columns.width(line.toString()) + 1 + Columns.width(word) > columns) {
         lines.add(line.toString().stripTrailing());
         line.setLength(0);
