@@ -18,6 +18,12 @@ record Axis(double from, double to, double begin, double end) {
     }
   }
 
+  /** An axis to the same round figure either way, the least at or beyond the one given. */
+  static Axis symmetric(double reach, double begin, double end) {
+    double round = 2 * step(reach / 2);
+    return new Axis(-round, round, begin, end);
+  }
+
   double at(double figure) {
     return begin + (figure - from) / (to - from) * (end - begin);
   }
