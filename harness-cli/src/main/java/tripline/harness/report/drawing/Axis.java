@@ -18,9 +18,10 @@ record Axis(double from, double to, double begin, double end) {
     }
   }
 
-  /** An axis to the same round figure either way, the least at or beyond the one given. */
-  static Axis symmetric(double reach, double begin, double end) {
-    double round = 2 * step(reach / 2);
+  /** An axis to the same tick either way, the first at or beyond a figure; see {@link #ticks}. */
+  static Axis symmetric(double reach, int mostTicks, double begin, double end) {
+    double step = step(2 * reach / mostTicks);
+    double round = step * Math.ceil(reach / step - 1e-9);
     return new Axis(-round, round, begin, end);
   }
 

@@ -21,8 +21,7 @@ final class TripsOverStrokes {
   private static final double BOTTOM = 132;
   private static final double HEIGHT = 162;
 
-  /** Between the ends of the scale of deviations, which are ticks. */
-  private static final int STEPS = 4;
+  private static final int TICKS = 6;
 
   /** An interval wider than so many tolerances is not drawn to its end. */
   private static final double MOST_TOLERANCES = 3;
@@ -62,7 +61,7 @@ final class TripsOverStrokes {
       most = Math.max(most, 1.15 * (Math.abs(p.deviation) + p.half));
     }
     double reach = Math.min(1.1 * future.map(FutureTrips::reach).orElse(0.0), widest());
-    this.deviation = Axis.symmetric(Math.max(most, reach), BOTTOM, TOP);
+    this.deviation = Axis.symmetric(Math.max(most, reach), TICKS, BOTTOM, TOP);
     this.svg = new Svg(id, HEIGHT, "Trip point of cam " + cam.cam() + " over strokes", words());
   }
 
@@ -170,12 +169,12 @@ final class TripsOverStrokes {
             RIGHT - LEFT,
             deviation.at(-tolerance) - deviation.at(tolerance))
         .fill(Palette.FAINT);
-    for (double tick : deviation.ticks(STEPS)) {
+    for (double tick : deviation.ticks(TICKS)) {
       svg.line(LEFT - 3, deviation.at(tick), RIGHT, deviation.at(tick))
           .stroke(Palette.LIGHT, 0.7)
           .data("tick", tick)
           .data("panel", id);
-      String text = TravelOverTime.text(tick, deviation.tickStep(STEPS));
+      String text = TravelOverTime.text(tick, deviation.tickStep(TICKS));
       svg.text(LEFT - 6, deviation.at(tick) + 3.3, "end", 9.5, tick > 1e-12 ? "+" + text : text);
     }
     for (double limit : new double[] {-tolerance, tolerance}) {
