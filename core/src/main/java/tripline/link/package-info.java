@@ -9,7 +9,7 @@
  * <p>Threads: none of these types is shared; one thread feeds one decoder.
  *
  * <p>Memory: a decoder holds a line buffer of 6144 bytes and a body of 516, {@link
- * tripline.link.LinkSamples} a body of rows (470 × 21 bytes) and 1024 waiting edges and marks;
+ * tripline.link.LinkSamples} the rows of a block (470 × 24 bytes) and 1024 waiting edges and marks;
  * nothing grows with the recording, and nothing is allocated for {@code samples} and {@code edges}.
  *
  * <p>Failure: damaged input is never an exception. It is counted ({@link

@@ -87,9 +87,9 @@ final class RecordProcess implements AutoCloseable {
     process.waitFor();
   }
 
-  /** Sends a signal and waits for the end; the exit status. */
-  int signal(String name) throws IOException, InterruptedException {
-    send(name);
+  /** Sends signals, one right after the other, and waits for the end; the exit status. */
+  int signal(String... names) throws IOException, InterruptedException {
+    send(names);
     return status();
   }
 
